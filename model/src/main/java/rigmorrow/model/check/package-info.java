@@ -1,0 +1,5 @@
+/** Argument checks. */
+@NullMarked
+package rigmorrow.model.check;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The floor: everything that stays from day to day. */
+@NullMarked
+package rigmorrow.model.floor;
+
+import org.jspecify.annotations.NullMarked;

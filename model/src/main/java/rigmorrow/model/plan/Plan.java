@@ -1,0 +1,42 @@
+package rigmorrow.model.plan;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * For each rig a sequence of jobs with times and people; and what was left out, with reasons. A
+ * plan is advice to qualified people, never a release to operate.
+ *
+ * @param floor name of the floor
+ * @param zone time zone of the floor
+ * @param date first day; its first instant is second 0
+ * @param days how many days
+ * @param rigs every rig of the floor, in floor order
+ * @param leftOut jobs that are not done
+ * @param figures what it comes to
+ * @param origin how it was made
+ */
+public record Plan(
+    String floor,
+    ZoneId zone,
+    LocalDate date,
+    int days,
+    List<RigPlan> rigs,
+    List<LeftOut> leftOut,
+    PlanFigures figures,
+    PlanOrigin origin) {
+  public Plan {
+    rigs = List.copyOf(rigs);
+    leftOut = List.copyOf(leftOut);
+  }
+
+  /** A planned job by its id. */
+  public Optional<PlannedJob> job(String id) {
+    return rigs.stream()
+        .flatMap(rig -> rig.jobs().stream())
+        .filter(job -> job.job().equals(id))
+        .findFirst();
+  }
+}

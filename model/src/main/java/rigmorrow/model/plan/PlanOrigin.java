@@ -1,0 +1,12 @@
+package rigmorrow.model.plan;
+
+/**
+ * How a plan was made, so that it can be made again.
+ *
+ * @param method "dispatch" or "search"
+ * @param seed of the search
+ * @param solvers how many independent searches ran
+ * @param stepLimit steps each was allowed, 0 when the clock stopped it
+ * @param stopped what ended it: "time", "steps" or "interrupted"
+ */
+public record PlanOrigin(String method, long seed, int solvers, long stepLimit, String stopped) {}

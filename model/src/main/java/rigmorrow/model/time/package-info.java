@@ -1,0 +1,5 @@
+/** Clock and working hours. */
+@NullMarked
+package rigmorrow.model.time;
+
+import org.jspecify.annotations.NullMarked;

@@ -23,7 +23,7 @@ public record PlanClock(ZoneId zone, LocalDate date, int days) {
 
   /**
    * Seconds from the origin to a local time; negative before it. A local time that a clock change
-   * skips counts as the first instant after the gap, one that comes twice as its first.
+   * skips is moved on by the length of the gap, one that comes twice as its first.
    */
   public int secondsAt(LocalDateTime local) {
     return Math.toIntExact(

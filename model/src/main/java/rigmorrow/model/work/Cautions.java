@@ -1,0 +1,82 @@
+package rigmorrow.model.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import rigmorrow.model.floor.Equipment;
+import rigmorrow.model.floor.Floor;
+import rigmorrow.model.floor.Kit;
+import rigmorrow.model.floor.Rig;
+import rigmorrow.model.lifting.LiftAdvice;
+import rigmorrow.model.lifting.LiftCrew;
+import rigmorrow.model.setup.AttributeValue;
+import rigmorrow.model.setup.Setup;
+import rigmorrow.model.shot.Hanging;
+import rigmorrow.model.shot.Item;
+import rigmorrow.model.shot.Power;
+
+/** What the crew must mind with one job on one rig. Advice that gives way to local rules. */
+final class Cautions {
+  private Cautions() {}
+
+  static List<String> of(
+      Floor floor, Rig rig, Item item, Setup request, List<String> kits, LiftAdvice lift) {
+    List<String> cautions = new ArrayList<>();
+    if (!LiftCheck.light(item) && lift.crew() != LiftCrew.ONE_PERSON) {
+      cautions.add(heavy(lift));
+    }
+    if (item.glass()) {
+      cautions.add("Glass: check for cracks, wear cut-resistant gloves, clear the turning circle.");
+    }
+    Hanging hanging = item.hanging();
+    if (hanging != null) {
+      cautions.add(
+          text(
+              "Hanging load of %.1f kg: check strings and hooks, keep out from under it, let the"
+                  + " swing die down.",
+              hanging.hangingMassKg()));
+    }
+    Power power = item.power();
+    if (power != null) {
+      cautions.add(
+          text(
+              "Mains on a turning head (%d V, %d W): qualified person only, check cable and plug,"
+                  + " switch off before touching.",
+              power.volts(), power.watts()));
+    }
+    if (item.estimated()) {
+      cautions.add("Size or mass is an estimate: measure and weigh before placing it.");
+    }
+    if (rig.fitted(Equipment.OVERHEAD_FRAME).isPresent() || rig.arm().speedDegPerS() > 0) {
+      cautions.add("Moving arm: stay clear until it has stopped.");
+    }
+    request
+        .values()
+        .forEach(
+            (attribute, value) ->
+                floor
+                    .attribute(attribute)
+                    .flatMap(known -> known.value(value))
+                    .map(AttributeValue::caution)
+                    .ifPresent(cautions::add));
+    for (String kit : kits) {
+      floor.kit(kit).map(Kit::caution).ifPresent(cautions::add);
+    }
+    cautions.addAll(rig.cautions());
+    return List.copyOf(cautions);
+  }
+
+  private static String heavy(LiftAdvice lift) {
+    String who =
+        lift.crew() == LiftCrew.TWO_PEOPLE
+            ? "lift with two people"
+            : "two people and a lifting aid";
+    return text(
+        "Heavy: %.1f kg, recommended limit for one person here %.1f kg (NIOSH 94-110): %s.",
+        lift.onePerson().loadKg(), lift.onePerson().recommendedWeightLimitKg(), who);
+  }
+
+  private static String text(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}

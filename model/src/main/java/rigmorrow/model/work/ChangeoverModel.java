@@ -1,0 +1,105 @@
+package rigmorrow.model.work;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rigmorrow.model.floor.Floor;
+import rigmorrow.model.floor.Kit;
+import rigmorrow.model.floor.PlateRing;
+import rigmorrow.model.floor.Rig;
+import rigmorrow.model.setup.ChangeoverRule;
+import rigmorrow.model.setup.ChangeoverStep;
+import rigmorrow.model.setup.Setup;
+import rigmorrow.model.setup.SetupAttribute;
+
+/**
+ * Which steps lead from one setup to the next on a rig, and what bringing kit and servicing add.
+ */
+public final class ChangeoverModel {
+  private final Floor floor;
+  private final Map<String, List<ChangeoverRule>> rulesByAttribute = new HashMap<>();
+
+  /**
+   * @param floor whose tables to read
+   */
+  public ChangeoverModel(Floor floor) {
+    this.floor = floor;
+    for (ChangeoverRule rule : floor.changeovers()) {
+      rulesByAttribute.computeIfAbsent(rule.attribute(), key -> new ArrayList<>()).add(rule);
+    }
+    // A stable sort: of equally specific lines the first in the file stays in front.
+    rulesByAttribute
+        .values()
+        .forEach(
+            list -> list.sort(Comparator.comparingInt(ChangeoverRule::specificity).reversed()));
+  }
+
+  /** The line of the tables that applies to one change, if any does. */
+  public Optional<ChangeoverRule> rule(Rig rig, String attribute, String from, String to) {
+    return rulesByAttribute.getOrDefault(attribute, List.of()).stream()
+        .filter(rule -> rule.applies(rig.id(), from, to))
+        .findFirst();
+  }
+
+  /**
+   * The steps, in the floor's attribute order, for every requested value that is not set yet.
+   *
+   * @throws IllegalArgumentException when no line of the tables applies to a change
+   */
+  public List<ChangeoverStep> steps(Rig rig, Setup from, Setup request) {
+    List<ChangeoverStep> steps = new ArrayList<>();
+    for (SetupAttribute attribute : floor.attributes()) {
+      String to = request.value(attribute.id());
+      String current = from.value(attribute.id());
+      if (to == null || to.equals(current)) {
+        continue;
+      }
+      String start = current == null ? ChangeoverRule.ANY : current;
+      ChangeoverRule rule =
+          rule(rig, attribute.id(), start, to)
+              .orElseThrow(
+                  () ->
+                      new IllegalArgumentException(
+                          "no changeover time for "
+                              + attribute.id()
+                              + " from "
+                              + start
+                              + " to "
+                              + to
+                              + " on "
+                              + rig.id()));
+      steps.add(step(rig, attribute, start, to, rule));
+    }
+    return steps;
+  }
+
+  /** The step that brings kit to a rig and aligns it there. */
+  public ChangeoverStep kitMove(Kit kit, String unit, String from, Rig rig) {
+    int seconds = floor.fetchSeconds(from, rig.id()) + kit.alignSeconds();
+    String text = "Fetch " + kit.label() + " (" + unit + ") from " + from + ", mount and align";
+    return new ChangeoverStep(text, seconds, 0, kit.people(), kit.skills());
+  }
+
+  /** The step that services a worn plate ring. */
+  public ChangeoverStep ringService(PlateRing ring) {
+    return new ChangeoverStep("Service the plate ring", ring.serviceSeconds(), 0, 1, ring.skills());
+  }
+
+  private static ChangeoverStep step(
+      Rig rig, SetupAttribute attribute, String from, String to, ChangeoverRule rule) {
+    String text = rule.step();
+    if (text == null) {
+      text = attribute.label() + ": " + label(attribute, from) + " to " + label(attribute, to);
+    }
+    int attended = (int) Math.ceil(rule.attendedSeconds() * rig.changeoverFactor() - 1e-9);
+    return new ChangeoverStep(
+        text, attended, rule.unattendedSeconds(), rule.people(), rule.skills());
+  }
+
+  private static String label(SetupAttribute attribute, String value) {
+    return attribute.value(value).map(known -> known.label()).orElse(value);
+  }
+}

@@ -1,0 +1,136 @@
+package rigmorrow.model.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import rigmorrow.model.floor.Floor;
+import rigmorrow.model.floor.Rig;
+import rigmorrow.model.lifting.LiftAdvice;
+import rigmorrow.model.lifting.LiftCrew;
+import rigmorrow.model.motion.ItemLimits;
+import rigmorrow.model.recipe.Physics;
+import rigmorrow.model.recipe.Recipe;
+import rigmorrow.model.setup.AttributeValue;
+import rigmorrow.model.setup.Setup;
+import rigmorrow.model.shot.Item;
+import rigmorrow.model.shot.ShotJob;
+
+/** What each job asks for on each rig: times, people, kit, setup, wear and cautions. */
+public final class WorkModel {
+  /** Keeps a rounding error in a sum of whole numbers from becoming a second. */
+  private static final double ROUNDING_SECONDS = 1e-6;
+
+  private final Floor floor;
+
+  /**
+   * @param floor whose recipes, handling times and figures to use
+   */
+  public WorkModel(Floor floor) {
+    this.floor = floor;
+  }
+
+  /**
+   * The work of a measured job on a rig, whether or not the rig can take it; equipment that is
+   * lacking is left out, the fit check tells of it.
+   *
+   * @throws IllegalArgumentException when the item is not measured or the recipe is unknown
+   */
+  public JobWork of(ShotJob job, Rig rig) {
+    Item item = job.item();
+    Recipe recipe =
+        floor
+            .recipe(job.recipe())
+            .orElseThrow(() -> new IllegalArgumentException("no recipe " + job.recipe()));
+    Setup request = SetupRequests.of(floor, job);
+    LiftAdvice lift = LiftCheck.of(floor.physics().lift(), item, rig);
+    LiftCrew crew = LiftCheck.light(item) ? LiftCrew.ONE_PERSON : lift.crew();
+    EquipmentChoice equipment =
+        EquipmentChoice.of(floor, job, recipe, rig, crew == LiftCrew.LIFTING_AID);
+    HandlingModel handling = new HandlingModel(floor.handling(), recipe, item, crew.people());
+    CaptureModel capture =
+        new CaptureModel(floor, rig, recipe, item, limits(floor, rig, item, request));
+    List<TimeTerm> terms = new ArrayList<>(handling.loadTerms());
+    terms.addAll(captureTerms(capture, recipe, rig));
+    terms.addAll(handling.unloadTerms());
+    return new JobWork(
+        job.id(),
+        rig.id(),
+        request,
+        equipment.kits(),
+        new JobWork.HandsOn(seconds(terms, "load"), handling.people(), handling.loadSkills()),
+        seconds(terms, "capture"),
+        recipe.attended(),
+        new JobWork.HandsOn(seconds(terms, "unload"), handling.people(), handling.unloadSkills()),
+        (int) Math.ceil(capture.turns() - ROUNDING_SECONDS),
+        terms,
+        Cautions.of(floor, rig, item, request, equipment.kits(), lift));
+  }
+
+  /** What a free-standing item bears on a rig's plate; null when it hangs free or is held. */
+  public static @Nullable ItemLimits limits(Floor floor, Rig rig, Item item, Setup request) {
+    if (item.hangsFree() || item.holder()) {
+      return null;
+    }
+    ItemGeometry geometry = ItemGeometry.of(item);
+    Physics physics = floor.physics();
+    return new ItemLimits(
+        friction(floor, rig, request),
+        geometry.halfBaseMm(),
+        geometry.centreOfMassMm(),
+        physics.safetyFactor());
+  }
+
+  private static List<TimeTerm> captureTerms(CaptureModel capture, Recipe recipe, Rig rig) {
+    List<TimeTerm> computed = capture.terms();
+    Integer measured = recipe.measuredCaptureSeconds().get(rig.id());
+    if (measured != null) {
+      return List.of(
+          new TimeTerm(
+              "capture",
+              "measured on this rig",
+              measured,
+              "floor file, in place of " + "the computed time"));
+    }
+    double factor = rig.captureFactor(recipe.id());
+    if (factor == 1) {
+      return computed;
+    }
+    double sum = computed.stream().mapToDouble(TimeTerm::seconds).sum();
+    List<TimeTerm> terms = new ArrayList<>(computed);
+    terms.add(
+        new TimeTerm(
+            "capture",
+            "factor of this rig and recipe",
+            sum * (factor - 1),
+            String.format(Locale.ROOT, "%.2f s x (%.3f - 1)", sum, factor)));
+    return terms;
+  }
+
+  private static int seconds(List<TimeTerm> terms, String part) {
+    double sum =
+        terms.stream()
+            .filter(term -> term.part().equals(part))
+            .mapToDouble(TimeTerm::seconds)
+            .sum();
+    return (int) Math.max(0, Math.ceil(sum - ROUNDING_SECONDS));
+  }
+
+  /** Friction of the surface asked for; where none is asked for, the least of those in question. */
+  private static double friction(Floor floor, Rig rig, Setup request) {
+    double least = floor.physics().frictionCoefficient();
+    for (var attribute : floor.attributes()) {
+      String asked = request.value(attribute.id());
+      for (AttributeValue value : attribute.values()) {
+        Double friction = value.frictionCoefficient();
+        if (friction != null && value.id().equals(asked)) {
+          return friction;
+        }
+        if (friction != null && asked == null && rig.offers(attribute.id(), value.id())) {
+          least = Math.min(least, friction);
+        }
+      }
+    }
+    return least;
+  }
+}

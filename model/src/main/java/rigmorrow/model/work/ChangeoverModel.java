@@ -1,11 +1,11 @@
 package rigmorrow.model.work;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.PlateRing;
@@ -19,8 +19,13 @@ import rigmorrow.model.setup.SetupAttribute;
  * Which steps lead from one setup to the next on a rig, and what bringing kit and servicing add.
  */
 public final class ChangeoverModel {
+  private static final String EVERY_RIG = "";
+
   private final Floor floor;
-  private final Map<String, List<ChangeoverRule>> rulesByAttribute = new HashMap<>();
+  private final Map<Change, ChangeoverRule> rules = new HashMap<>();
+
+  /** What a line of the tables is looked up by. */
+  private record Change(String rig, String attribute, String from, String to) {}
 
   /**
    * @param floor whose tables to read
@@ -28,20 +33,26 @@ public final class ChangeoverModel {
   public ChangeoverModel(Floor floor) {
     this.floor = floor;
     for (ChangeoverRule rule : floor.changeovers()) {
-      rulesByAttribute.computeIfAbsent(rule.attribute(), key -> new ArrayList<>()).add(rule);
+      for (String rig : rule.rigs().isEmpty() ? Set.of(EVERY_RIG) : rule.rigs()) {
+        // Of equally specific lines the first in the file counts.
+        rules.putIfAbsent(new Change(rig, rule.attribute(), rule.from(), rule.to()), rule);
+      }
     }
-    // A stable sort: of equally specific lines the first in the file stays in front.
-    rulesByAttribute
-        .values()
-        .forEach(
-            list -> list.sort(Comparator.comparingInt(ChangeoverRule::specificity).reversed()));
   }
 
-  /** The line of the tables that applies to one change, if any does. */
+  /** The line of the tables that applies to one change, if any does; the most specific one. */
   public Optional<ChangeoverRule> rule(Rig rig, String attribute, String from, String to) {
-    return rulesByAttribute.getOrDefault(attribute, List.of()).stream()
-        .filter(rule -> rule.applies(rig.id(), from, to))
-        .findFirst();
+    for (String onRig : List.of(rig.id(), EVERY_RIG)) {
+      for (String target : List.of(to, ChangeoverRule.ANY)) {
+        for (String origin : List.of(from, ChangeoverRule.ANY)) {
+          ChangeoverRule rule = rules.get(new Change(onRig, attribute, origin, target));
+          if (rule != null) {
+            return Optional.of(rule);
+          }
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /**

@@ -1,0 +1,318 @@
+package rigmorrow.solver.timeline;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import rigmorrow.model.fit.FitCheck;
+import rigmorrow.model.fit.JobFit;
+import rigmorrow.model.floor.Floor;
+import rigmorrow.model.floor.Kit;
+import rigmorrow.model.floor.KitUnit;
+import rigmorrow.model.floor.Operator;
+import rigmorrow.model.floor.PlateRing;
+import rigmorrow.model.floor.Rig;
+import rigmorrow.model.plan.LeftOut;
+import rigmorrow.model.setup.Setup;
+import rigmorrow.model.shot.Batch;
+import rigmorrow.model.shot.Pin;
+import rigmorrow.model.shot.PinState;
+import rigmorrow.model.shot.ShotJob;
+import rigmorrow.model.time.PlanClock;
+import rigmorrow.model.time.Span;
+import rigmorrow.model.time.WorkingHours;
+import rigmorrow.model.work.JobWork;
+import rigmorrow.model.work.WorkModel;
+
+/** Turns a batch into arrays. Used once per batch, then thrown away. */
+final class BatchCompiler {
+  private static final int MOST_OPERATORS = 31;
+  private static final int MOST_KITS = 31;
+
+  final Batch batch;
+  final Floor floor;
+  final PlanClock clock;
+  final List<Operator> crew;
+  final List<ShotJob> jobs = new ArrayList<>();
+  final List<LeftOut> excluded = new ArrayList<>();
+  final Map<Setup, Integer> requests = new LinkedHashMap<>();
+  final Map<Long, JobWork> works = new HashMap<>();
+  final List<String> places = new ArrayList<>();
+  final List<String> units = new ArrayList<>();
+  private final List<JobFit> fits = new ArrayList<>();
+
+  int[] work = {};
+  int[] request = {};
+  int[] release = {};
+  int[] leave = {};
+  int[] due = {};
+  boolean[] must = {};
+  int[] weight = {};
+  int[] leftOutWeight = {};
+  int[] sample = {};
+  int sampleCount;
+  int[][] rigHours = {};
+  int[][] crewHours = {};
+  int[] ringLimit = {};
+  int[] ringTurns = {};
+  int[] ringSeconds = {};
+  int[] ringMask = {};
+  int[] kitUnits = {};
+  int[] kitAlign = {};
+  int[] kitPeople = {};
+  int[] kitMask = {};
+  int[] unitPlace = {};
+  int[] fetch = {};
+  int[] pinRig = {};
+  int[] pinPlace = {};
+  int[] pinStart = {};
+  int[] frozen = {};
+  boolean pinned;
+  int firstOpening;
+
+  /**
+   * @throws IllegalArgumentException when the crew or the kit is beyond what a bit mask holds
+   */
+  BatchCompiler(Batch batch) {
+    this.batch = batch;
+    this.floor = batch.floor();
+    this.clock = PlanClock.of(batch);
+    this.crew =
+        floor.crew().stream()
+            .sorted(Comparator.comparingInt((Operator one) -> one.skills().size()))
+            .toList();
+    if (crew.size() > MOST_OPERATORS || floor.kits().size() > MOST_KITS) {
+      throw new IllegalArgumentException(
+          crew.size()
+              + " operators and "
+              + floor.kits().size()
+              + " kinds of kit; accepted: up to "
+              + MOST_OPERATORS
+              + " and "
+              + MOST_KITS);
+    }
+  }
+
+  CompiledBatch compile() {
+    chooseJobs();
+    compileHours();
+    compileKit();
+    compileJobs();
+    compileWork();
+    compilePins();
+    return new CompiledBatch(this);
+  }
+
+  private void chooseJobs() {
+    FitCheck check = new FitCheck(floor);
+    for (ShotJob job : batch.shotList().jobs()) {
+      JobFit fit = check.of(job);
+      if (fit.needsMeasuring()) {
+        String missing = String.join(", ", fit.unmeasured());
+        excluded.add(
+            new LeftOut(
+                job.id(),
+                LeftOut.Cause.NEEDS_MEASURING,
+                List.of("Not measured: " + missing + ".")));
+      } else if (fit.fitsSomewhere()) {
+        jobs.add(job);
+        fits.add(fit);
+      } else {
+        excluded.add(new LeftOut(job.id(), LeftOut.Cause.NO_RIG, FitSentences.noRig(fit)));
+      }
+    }
+  }
+
+  private void compileHours() {
+    int horizon = clock.horizonSeconds();
+    rigHours =
+        floor.rigs().stream()
+            .map(rig -> flat(WorkingHours.of(rig, clock), horizon))
+            .toArray(int[][]::new);
+    crewHours =
+        crew.stream().map(one -> flat(WorkingHours.of(one, clock), horizon)).toArray(int[][]::new);
+    firstOpening = Arrays.stream(rigHours).mapToInt(hours -> hours[0]).min().orElse(0);
+    ringLimit = rings(PlateRing::serviceEveryTurns, Integer.MAX_VALUE);
+    ringTurns = rings(PlateRing::turnsSinceService, 0);
+    ringSeconds = rings(PlateRing::serviceSeconds, 0);
+    ringMask = rings(ring -> mask(ring.skills()), 0);
+  }
+
+  private int[] rings(java.util.function.ToIntFunction<PlateRing> figure, int without) {
+    return floor.rigs().stream()
+        .mapToInt(
+            rig -> {
+              PlateRing ring = rig.ring();
+              return ring == null ? without : figure.applyAsInt(ring);
+            })
+        .toArray();
+  }
+
+  /**
+   * The last span stands for "after the plan": whatever only fits there is decoded there, and every
+   * second beyond the horizon breaks a hard rule, so that the search can see how far off it is.
+   */
+  private static int[] flat(List<Span> spans, int horizon) {
+    int[] flat = new int[2 * spans.size() + 2];
+    for (int i = 0; i < spans.size(); i++) {
+      flat[2 * i] = spans.get(i).start();
+      flat[2 * i + 1] = spans.get(i).end();
+    }
+    flat[2 * spans.size()] = horizon;
+    flat[2 * spans.size() + 1] = Integer.MAX_VALUE;
+    return flat;
+  }
+
+  private void compileKit() {
+    List<Kit> kits = floor.kits();
+    floor.rigs().forEach(rig -> places.add(rig.id()));
+    kitUnits = new int[kits.size() + 1];
+    List<Integer> unitPlaces = new ArrayList<>();
+    for (int kit = 0; kit < kits.size(); kit++) {
+      for (KitUnit unit : kits.get(kit).units()) {
+        if (!places.contains(unit.place())) {
+          places.add(unit.place());
+        }
+        units.add(unit.id());
+        unitPlaces.add(places.indexOf(unit.place()));
+      }
+      kitUnits[kit + 1] = units.size();
+    }
+    unitPlace = ints(unitPlaces);
+    kitAlign = kits.stream().mapToInt(Kit::alignSeconds).toArray();
+    kitPeople = kits.stream().mapToInt(Kit::people).toArray();
+    kitMask = kits.stream().mapToInt(kit -> mask(kit.skills())).toArray();
+    int rigs = floor.rigs().size();
+    fetch = new int[places.size() * rigs];
+    for (int place = 0; place < places.size(); place++) {
+      for (int rig = 0; rig < rigs; rig++) {
+        fetch[place * rigs + rig] = floor.fetchSeconds(places.get(place), places.get(rig));
+      }
+    }
+  }
+
+  private void compileJobs() {
+    int count = jobs.size();
+    request = new int[count];
+    release = new int[count];
+    leave = new int[count];
+    due = new int[count];
+    must = new boolean[count];
+    weight = new int[count];
+    leftOutWeight = new int[count];
+    Map<String, Long> jobsBySample =
+        jobs.stream().collect(Collectors.groupingBy(ShotJob::sample, Collectors.counting()));
+    Map<String, Integer> shared = new HashMap<>();
+    sample = new int[count];
+    for (int j = 0; j < count; j++) {
+      ShotJob job = jobs.get(j);
+      release[j] = Math.max(0, seconds(job.arrivesAt(), 0));
+      leave[j] = seconds(job.leavesAt(), CompiledBatch.NEVER);
+      due[j] = job.promise() == null ? CompiledBatch.NEVER : clock.secondsAt(job.promise().dueAt());
+      must[j] = job.must();
+      weight[j] = job.weight();
+      leftOutWeight[j] = job.weight() * (job.must() ? floor.weights().mustFactor() : 1);
+      sample[j] = -1;
+      if (jobsBySample.getOrDefault(job.sample(), 0L) > 1) {
+        sample[j] = shared.computeIfAbsent(job.sample(), key -> shared.size());
+      }
+    }
+    sampleCount = shared.size();
+  }
+
+  private int seconds(@Nullable LocalDateTime time, int without) {
+    return time == null ? without : clock.secondsAt(time);
+  }
+
+  private void compileWork() {
+    int rigs = floor.rigs().size();
+    work = new int[jobs.size() * rigs * CompiledBatch.WORK_STRIDE];
+    WorkModel model = new WorkModel(floor);
+    for (int j = 0; j < jobs.size(); j++) {
+      for (int r = 0; r < rigs; r++) {
+        Rig rig = floor.rigs().get(r);
+        if (fits.get(j).on(rig.id()).orElseThrow().fits()) {
+          JobWork one = model.of(jobs.get(j), rig);
+          works.put((long) j * rigs + r, one);
+          request[j] = requests.computeIfAbsent(one.request(), key -> requests.size());
+          put(one, (j * rigs + r) * CompiledBatch.WORK_STRIDE);
+        }
+      }
+    }
+  }
+
+  private void put(JobWork one, int at) {
+    work[at + CompiledBatch.LOAD_SECONDS] = one.load().seconds();
+    work[at + CompiledBatch.LOAD_MASK] = mask(one.load().skills());
+    work[at + CompiledBatch.CAPTURE_SECONDS] = one.captureSeconds();
+    work[at + CompiledBatch.UNLOAD_SECONDS] = one.unload().seconds();
+    work[at + CompiledBatch.UNLOAD_MASK] = mask(one.unload().skills());
+    int kits = 0;
+    for (int kit = 0; kit < floor.kits().size(); kit++) {
+      kits |= one.kits().contains(floor.kits().get(kit).id()) ? 1 << kit : 0;
+    }
+    work[at + CompiledBatch.KIT_MASK] = kits;
+    work[at + CompiledBatch.TURNS] = one.turns();
+    work[at + CompiledBatch.FLAGS] =
+        CompiledBatch.FLAG_FITS
+            | (one.load().people() == 2 ? CompiledBatch.FLAG_TWO_LOAD : 0)
+            | (one.unload().people() == 2 ? CompiledBatch.FLAG_TWO_UNLOAD : 0)
+            | (one.attendedCapture() ? CompiledBatch.FLAG_ATTENDED : 0);
+  }
+
+  private void compilePins() {
+    int rigs = floor.rigs().size();
+    pinRig = filled(jobs.size(), -1);
+    pinPlace = filled(jobs.size(), -1);
+    pinStart = filled(jobs.size(), -1);
+    frozen = new int[rigs];
+    for (Pin pin : batch.shotList().pins()) {
+      Optional<ShotJob> job = jobs.stream().filter(one -> one.id().equals(pin.job())).findFirst();
+      int rig = places.subList(0, rigs).indexOf(pin.rig());
+      if (job.isEmpty() || rig < 0) {
+        continue; // The job is excluded with its reasons, or the reader refused the rig.
+      }
+      int j = jobs.indexOf(job.get());
+      pinned = true;
+      pinRig[j] = rig;
+      pinPlace[j] = pin.place() == null ? -1 : pin.place();
+      pinStart[j] = seconds(pin.startsAt(), -1);
+      if (pin.state() != PinState.PLANNED) {
+        frozen[rig] = Math.max(frozen[rig], pinPlace[j] + 1);
+      }
+      for (int r = 0; r < rigs; r++) {
+        if (r != rig) {
+          work[(j * rigs + r) * CompiledBatch.WORK_STRIDE + CompiledBatch.FLAGS] &=
+              ~CompiledBatch.FLAG_FITS;
+        }
+      }
+    }
+  }
+
+  /** Operators who have all of the skills, as bits in crew order. */
+  int mask(Collection<String> skills) {
+    int mask = 0;
+    for (int i = 0; i < crew.size(); i++) {
+      mask |= crew.get(i).skills().containsAll(skills) ? 1 << i : 0;
+    }
+    return mask;
+  }
+
+  private static int[] filled(int length, int value) {
+    int[] array = new int[length];
+    Arrays.fill(array, value);
+    return array;
+  }
+
+  private static int[] ints(List<Integer> list) {
+    return list.stream().mapToInt(Integer::intValue).toArray();
+  }
+}

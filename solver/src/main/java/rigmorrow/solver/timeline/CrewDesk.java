@@ -1,0 +1,134 @@
+package rigmorrow.solver.timeline;
+
+/**
+ * The operators of one decode: who is free from when, and who serves a request. A request is served
+ * by whoever can start first; of several, by the one with the fewest skills.
+ */
+final class CrewDesk {
+  private final int[][] hours;
+  private final int[] freeAt;
+  private final int[] span;
+  private final int[] starts;
+  private final int all;
+
+  /** Bits of the operators who serve the request that was asked last. */
+  private int chosen;
+
+  private int lead;
+
+  CrewDesk(CompiledBatch batch) {
+    this.hours = batch.crewHours;
+    this.freeAt = new int[hours.length];
+    this.span = new int[hours.length];
+    this.starts = new int[hours.length];
+    this.all = batch.allOperators;
+  }
+
+  /** Everybody is free from the start. */
+  void open() {
+    for (int i = 0; i < freeAt.length; i++) {
+      freeAt[i] = 0;
+      span[i] = 0;
+    }
+  }
+
+  /**
+   * First second from {@code time} on at which the people are free for so long. Nobody is taken
+   * until {@link #take}.
+   *
+   * @param leads operators who may be in charge, as bits; when there is none, anybody is taken
+   *     after the plan's end, which breaks a hard rule
+   * @param two true when a second person, whoever it is, must be there
+   */
+  int ask(int leads, boolean two, int time, int seconds) {
+    if (leads == 0) {
+      return ask(all, two, Math.max(time, hours[0][hours[0].length - 2]), seconds);
+    }
+    return two && hours.length > 1 ? askTwo(leads, time, seconds) : askOne(leads, time, seconds);
+  }
+
+  private int askOne(int leads, int time, int seconds) {
+    int best = Integer.MAX_VALUE;
+    int who = 0;
+    for (int rest = leads; rest != 0; rest &= rest - 1) {
+      int one = Integer.numberOfTrailingZeros(rest);
+      int start = startOf(one, time, seconds);
+      if (start < best) {
+        best = start;
+        who = one;
+        if (start == time) {
+          break;
+        }
+      }
+    }
+    lead = who;
+    chosen = 1 << who;
+    return best;
+  }
+
+  /** Moves on to the next second at which a lead and a second person could both start. */
+  private int askTwo(int leads, int time, int seconds) {
+    int now = time;
+    while (true) {
+      int firstLead = -1;
+      int second = -1;
+      int leadStart = Integer.MAX_VALUE;
+      int later = Integer.MAX_VALUE;
+      for (int one = 0; one < hours.length; one++) {
+        starts[one] = startOf(one, now, seconds);
+        if ((leads >> one & 1) != 0 && starts[one] < leadStart) {
+          leadStart = starts[one];
+          firstLead = one;
+        }
+      }
+      for (int one = 0; one < hours.length; one++) {
+        if (one != firstLead && starts[one] < later) {
+          later = starts[one];
+          second = one;
+        }
+      }
+      int meet = Math.max(leadStart, later);
+      if (meet == now || leadStart == later) {
+        lead = firstLead;
+        chosen = 1 << firstLead | 1 << second;
+        return meet;
+      }
+      now = meet;
+    }
+  }
+
+  /** Takes those who were found by the last {@link #ask}. */
+  void take(int end) {
+    for (int rest = chosen; rest != 0; rest &= rest - 1) {
+      int one = Integer.numberOfTrailingZeros(rest);
+      freeAt[one] = end;
+      int[] spans = hours[one];
+      int at = span[one];
+      while (spans[at + 1] <= end && at + 2 < spans.length) {
+        at += 2;
+      }
+      span[one] = at;
+    }
+  }
+
+  /** Bits of those who were found by the last {@link #ask}. */
+  int chosen() {
+    return chosen;
+  }
+
+  /** Who of them is in charge. */
+  int lead() {
+    return lead;
+  }
+
+  private int startOf(int one, int time, int seconds) {
+    int[] spans = hours[one];
+    int at = span[one];
+    int start = Math.max(Math.max(time, freeAt[one]), spans[at]);
+    while (spans[at + 1] - start < seconds) {
+      at += 2;
+      start = Math.max(start, spans[at]);
+    }
+    return start;
+  }
+}

@@ -1,0 +1,516 @@
+package rigmorrow.solver.timeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import rigmorrow.model.floor.PlateRing;
+import rigmorrow.model.setup.Changeover;
+import rigmorrow.model.setup.ChangeoverStep;
+import rigmorrow.model.work.ChangeoverModel;
+
+/**
+ * The one decoder: from each rig's sequence to every start and end. A deterministic event
+ * simulation in whole seconds; the only place that knows time.
+ *
+ * <p>A job runs changeover (attended), load and align (attended), capture (unattended unless its
+ * recipe says otherwise), unload (attended). Requests for people are served first come, first
+ * served: by the second of the request, then the job's weight, then rig order; each gets the
+ * soonest start there is and keeps it. A job takes its kit, its sample and its first people
+ * together or waits. A job does not start where it could not end before its rig closes.
+ *
+ * <p>One instance serves one thread and any number of decodes; a decode allocates nothing once the
+ * changeover rows it meets are known.
+ */
+public final class Timeline {
+  private static final int START = 0;
+  private static final int LOAD = 1;
+  private static final int UNLOAD = 2;
+  private static final long IDLE = Long.MAX_VALUE;
+
+  /** Waits for kit or a sample whose end is not known yet. */
+  private static final long BLOCKED = Long.MAX_VALUE - 1;
+
+  private static final int TIME_SHIFT = 20;
+  private static final int WEIGHT_SHIFT = 8;
+  private static final int HIGHEST_WEIGHT = 1000;
+
+  /** A job on a rig that cannot take it breaks the plan as badly as a day's delay. */
+  private static final long WRONG_RIG_SECONDS = 86_400;
+
+  private final CompiledBatch batch;
+  private final SetupTable[] tables;
+  private final ChangeoverModel changeovers;
+  private final CrewDesk crew;
+  private final KitStore kit;
+  private final int rigs;
+
+  private final int[][] sequence;
+  private final int[] length;
+  private final long[] key;
+  private final int[] phase;
+  private final int[] current;
+  private final int[] place;
+  private final int[] state;
+  private final int[] turns;
+  private final int[] span;
+  private final int[] closesAt;
+  private final int[] warmAt;
+  private final int[] freeAt;
+
+  private @Nullable NextJob nextJob;
+  private @Nullable Trace trace;
+
+  private long hard;
+  private long lateWeighted;
+  private long changeoverSeconds;
+  private int finishedAt;
+
+  /**
+   * @param batch to decode plans of
+   */
+  public Timeline(CompiledBatch batch) {
+    this.batch = batch;
+    this.rigs = batch.rigCount();
+    this.changeovers = new ChangeoverModel(batch.batch.floor());
+    this.tables = new SetupTable[rigs];
+    for (int rig = 0; rig < rigs; rig++) {
+      tables[rig] =
+          new SetupTable(batch.rigs.get(rig), changeovers, batch.requests, this::crewWith);
+    }
+    this.crew = new CrewDesk(batch);
+    this.kit = new KitStore(batch);
+    this.sequence = new int[rigs][batch.jobCount()];
+    this.length = new int[rigs];
+    this.key = new long[rigs];
+    this.phase = new int[rigs];
+    this.current = new int[rigs];
+    this.place = new int[rigs];
+    this.state = new int[rigs];
+    this.turns = new int[rigs];
+    this.span = new int[rigs];
+    this.closesAt = new int[rigs];
+    this.warmAt = new int[rigs];
+    this.freeAt = new int[rigs];
+  }
+
+  /** Where to write a rig's sequence before {@link #decode}. */
+  public int[] sequence(int rig) {
+    return sequence[rig];
+  }
+
+  /** Says how many jobs stand in {@link #sequence(int)}. */
+  public void setLength(int rig, int jobs) {
+    length[rig] = jobs;
+  }
+
+  /** Number of jobs in a rig's sequence. */
+  public int length(int rig) {
+    return length[rig];
+  }
+
+  /** Decodes the sequences; the results are read from the methods below. */
+  public void decode() {
+    run(null, null);
+  }
+
+  /** Builds the sequences as it decodes, asking for the next job whenever a rig is free. */
+  public void build(NextJob chooser) {
+    for (int rig = 0; rig < rigs; rig++) {
+      length[rig] = 0;
+    }
+    run(chooser, null);
+  }
+
+  /** Decodes the sequences and remembers every time. */
+  Trace trace() {
+    Trace remembered = new Trace(batch.jobCount(), batch.kits.size());
+    run(null, remembered);
+    return remembered;
+  }
+
+  /** What breaks hard rules, mostly seconds; 0 for a workable plan. */
+  public long hard() {
+    return hard;
+  }
+
+  /** Sum over jobs of weight times seconds after the promise. */
+  public long lateWeighted() {
+    return lateWeighted;
+  }
+
+  /** Hands-on changeover seconds of all rigs. */
+  public long changeoverSeconds() {
+    return changeoverSeconds;
+  }
+
+  /** Second at which the last job ends; 0 when there is none. */
+  public int finishedAt() {
+    return finishedAt;
+  }
+
+  /** Hands-on setup seconds if a job followed on a rig as it is now, without kit and ring. */
+  public int setupSecondsNow(int rig, int job) {
+    int request = batch.request[job] * SetupTable.STRIDE;
+    return tables[rig].row(state[rig], batch.request[job])[request + SetupTable.ATTENDED];
+  }
+
+  /** Hands-on setup seconds between two jobs that follow each other on a rig, from scratch. */
+  public int setupSecondsBetween(int rig, int from, int to) {
+    int after =
+        tables[rig]
+            .row(0, batch.request[from])[batch.request[from] * SetupTable.STRIDE + SetupTable.NEXT];
+    return tables[rig]
+        .row(after, batch.request[to])[batch.request[to] * SetupTable.STRIDE + SetupTable.ATTENDED];
+  }
+
+  private void run(@Nullable NextJob chooser, @Nullable Trace into) {
+    nextJob = chooser;
+    trace = into;
+    hard = 0;
+    lateWeighted = 0;
+    changeoverSeconds = 0;
+    finishedAt = 0;
+    crew.open();
+    kit.open();
+    for (int rig = 0; rig < rigs; rig++) {
+      place[rig] = -1;
+      state[rig] = 0;
+      span[rig] = 0;
+      turns[rig] = batch.ringTurns[rig];
+      freeAt[rig] = 0;
+      next(rig);
+    }
+    while (true) {
+      int rig = 0;
+      long soonest = key[0];
+      for (int other = 1; other < rigs; other++) {
+        if (key[other] < soonest) {
+          soonest = key[other];
+          rig = other;
+        }
+      }
+      if (soonest >= BLOCKED) {
+        return;
+      }
+      int time = (int) (soonest >> TIME_SHIFT);
+      switch (phase[rig]) {
+        case START -> start(rig, time);
+        case LOAD -> load(rig, time);
+        default -> unload(rig, time);
+      }
+    }
+  }
+
+  /** Puts the rig's next job before the desk, or sets the rig idle. */
+  private void next(int rig) {
+    int at = ++place[rig];
+    if (at >= length[rig] && !chooseNext(rig)) {
+      key[rig] = IDLE;
+      return;
+    }
+    int job = sequence[rig][at];
+    current[rig] = job;
+    phase[rig] = START;
+    int ready = Math.max(freeAt[rig], batch.release[job]);
+    if (batch.pinned) {
+      ready = Math.max(ready, batch.pinStart[job]);
+      holdPins(rig, at, job);
+    }
+    ask(rig, ready);
+  }
+
+  private boolean chooseNext(int rig) {
+    if (nextJob == null) {
+      return false;
+    }
+    int job = nextJob.choose(rig, freeAt[rig], this);
+    if (job == NextJob.NONE) {
+      return false;
+    }
+    sequence[rig][length[rig]++] = job;
+    return true;
+  }
+
+  private void holdPins(int rig, int at, int job) {
+    if (batch.pinPlace[job] >= 0 && batch.pinPlace[job] != at) {
+      hard += Math.abs(batch.pinPlace[job] - at);
+    }
+    if (batch.pinRig[job] >= 0 && batch.pinRig[job] != rig) {
+      hard += WRONG_RIG_SECONDS;
+    }
+  }
+
+  /** A request of the rig's current job: earlier first, then heavier, then rig order. */
+  private void ask(int rig, int time) {
+    key[rig] =
+        (long) time << TIME_SHIFT
+            | (long) (HIGHEST_WEIGHT - batch.weight[current[rig]]) << WEIGHT_SHIFT
+            | rig;
+  }
+
+  private void start(int rig, int time) {
+    int job = current[rig];
+    int[] work = batch.work;
+    int at = (job * rigs + rig) * CompiledBatch.WORK_STRIDE;
+    int kits = work[at + CompiledBatch.KIT_MASK];
+    int sample = batch.sample[job];
+    if ((kits | (sample + 1)) != 0) {
+      int free = kit.freeAt(kits, sample);
+      if (free > time) {
+        if (free == KitStore.HELD) {
+          key[rig] = BLOCKED;
+        } else {
+          ask(rig, free);
+        }
+        return;
+      }
+    }
+    int request = batch.request[job] * SetupTable.STRIDE;
+    int[] row = tables[rig].row(state[rig], batch.request[job]);
+    int attended = row[request + SetupTable.ATTENDED];
+    int tail = row[request + SetupTable.TAIL_AND_PEOPLE] & SetupTable.TAIL_BITS;
+    int people = row[request + SetupTable.TAIL_AND_PEOPLE] >>> SetupTable.PEOPLE_SHIFT;
+    int mask = row[request + SetupTable.MASK];
+    boolean service =
+        turns[rig] + work[at + CompiledBatch.TURNS] > batch.ringLimit[rig] && turns[rig] > 0;
+    if (kits != 0) {
+      kit.choose(kits, rig, time);
+    }
+    if (service || kits != 0 && kit.people() > 0) {
+      int more = (service ? batch.ringSeconds[rig] : 0) + (kits == 0 ? 0 : kit.seconds());
+      mask &= (service ? batch.ringMask[rig] : -1) & (kits == 0 ? -1 : kit.mask());
+      people = Math.max(Math.max(people, 1), kits == 0 ? 0 : kit.people());
+      attended += more;
+      if (batch.rigs.get(rig).twoStepsAtOnce()) {
+        Changeover shared = Changeover.of(steps(rig, job, service, kits), true);
+        attended = shared.attendedSeconds();
+        tail = shared.tailSeconds();
+        people = shared.people();
+      }
+    }
+    int loadSeconds = work[at + CompiledBatch.LOAD_SECONDS];
+    int rest =
+        Math.max(loadSeconds, tail)
+            + work[at + CompiledBatch.CAPTURE_SECONDS]
+            + work[at + CompiledBatch.UNLOAD_SECONDS];
+    int begin;
+    if (attended > 0) {
+      begin = crew.ask(mask, people == 2, time, attended);
+    } else {
+      begin = firstLoad(at, time, tail);
+    }
+    if (!opens(rig, begin, attended + rest)) {
+      return;
+    }
+    closesAt[rig] = batch.rigHours[rig][span[rig] + 1];
+    if (batch.pinStart[job] >= 0 && begin > batch.pinStart[job]) {
+      hard += begin - batch.pinStart[job];
+    }
+    if (trace != null) {
+      rememberStart(rig, job, kits, service);
+    }
+    if ((kits | (sample + 1)) != 0) {
+      kit.take(kits, sample, rig);
+    }
+    turns[rig] = (service ? 0 : turns[rig]) + work[at + CompiledBatch.TURNS];
+    state[rig] = row[request + SetupTable.NEXT];
+    changeoverSeconds += attended;
+    if (attended == 0) {
+      warmAt[rig] = begin + tail;
+      takeLoad(rig, job, at, begin);
+      return;
+    }
+    int end = begin + attended;
+    crew.take(end);
+    warmAt[rig] = end + tail;
+    if (trace != null) {
+      rememberChangeover(job, begin, end);
+    }
+    phase[rig] = LOAD;
+    ask(rig, end);
+  }
+
+  /**
+   * True when the job could end before the rig closes. Otherwise its request is put off until the
+   * rig opens again.
+   */
+  private boolean opens(int rig, int begin, int seconds) {
+    int[] hours = batch.rigHours[rig];
+    int at = span[rig];
+    while (hours[at + 1] <= begin && at + 2 < hours.length) {
+      at += 2;
+    }
+    span[rig] = at;
+    if (begin >= hours[at] && hours[at + 1] - begin >= seconds) {
+      return true;
+    }
+    while (hours[at + 1] - Math.max(begin, hours[at]) < seconds) {
+      at += 2;
+    }
+    ask(rig, Math.max(begin, hours[at]));
+    return false;
+  }
+
+  private int firstLoad(int at, int time, int tail) {
+    int seconds = handsOnLoad(at, tail);
+    return seconds == 0
+        ? time
+        : crew.ask(
+            batch.work[at + CompiledBatch.LOAD_MASK],
+            (batch.work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_TWO_LOAD) != 0,
+            time,
+            seconds);
+  }
+
+  /** People's time from the start of loading: the load alone, or to the end of attended capture. */
+  private int handsOnLoad(int at, int untilWarm) {
+    int load = batch.work[at + CompiledBatch.LOAD_SECONDS];
+    return (batch.work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_ATTENDED) == 0
+        ? load
+        : Math.max(load, untilWarm) + batch.work[at + CompiledBatch.CAPTURE_SECONDS];
+  }
+
+  private void load(int rig, int time) {
+    int job = current[rig];
+    int at = (job * rigs + rig) * CompiledBatch.WORK_STRIDE;
+    int begin = firstLoad(at, time, Math.max(0, warmAt[rig] - time));
+    takeLoad(rig, job, at, begin);
+  }
+
+  /** The people found last load the job from {@code begin}; then its capture is known. */
+  private void takeLoad(int rig, int job, int at, int begin) {
+    int end = begin + batch.work[at + CompiledBatch.LOAD_SECONDS];
+    int captureStart = Math.max(end, warmAt[rig]);
+    int captureEnd = captureStart + batch.work[at + CompiledBatch.CAPTURE_SECONDS];
+    boolean attended = (batch.work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_ATTENDED) != 0;
+    int until = attended ? captureEnd : end;
+    if (until > begin) {
+      crew.take(until);
+    }
+    int late = captureEnd - batch.due[job];
+    if (late > 0) {
+      lateWeighted += (long) late * batch.weight[job];
+      hard += batch.must[job] ? late : 0;
+    }
+    if (trace != null) {
+      rememberLoad(rig, job, begin, end, captureStart, captureEnd, until > begin);
+    }
+    phase[rig] = UNLOAD;
+    ask(rig, captureEnd);
+  }
+
+  private void unload(int rig, int time) {
+    int job = current[rig];
+    int at = (job * rigs + rig) * CompiledBatch.WORK_STRIDE;
+    int[] work = batch.work;
+    int seconds = work[at + CompiledBatch.UNLOAD_SECONDS];
+    int begin = time;
+    if (seconds > 0) {
+      boolean two = (work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_TWO_UNLOAD) != 0;
+      begin = crew.ask(work[at + CompiledBatch.UNLOAD_MASK], two, time, seconds);
+      crew.take(begin + seconds);
+    }
+    int end = begin + seconds;
+    if (trace != null) {
+      rememberUnload(job, begin, end, seconds > 0);
+    }
+    int kits = work[at + CompiledBatch.KIT_MASK];
+    int sample = batch.sample[job];
+    if ((kits | (sample + 1)) != 0) {
+      kit.giveBack(kits, sample, rig, end);
+      wakeBlocked(end);
+    }
+    hard += Math.max(0, end - batch.leave[job]) + Math.max(0, end - closesAt[rig]);
+    hard += Math.max(0, end - batch.horizon);
+    if ((work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_FITS) == 0) {
+      hard += WRONG_RIG_SECONDS;
+    }
+    finishedAt = Math.max(finishedAt, end);
+    freeAt[rig] = end;
+    next(rig);
+  }
+
+  private void wakeBlocked(int time) {
+    for (int other = 0; other < rigs; other++) {
+      if (key[other] == BLOCKED) {
+        int ready = Math.max(freeAt[other], batch.release[current[other]]);
+        ask(other, Math.max(time, Math.max(ready, batch.pinStart[current[other]])));
+      }
+    }
+  }
+
+  private int crewWith(java.util.Collection<String> skills) {
+    int mask = 0;
+    for (int i = 0; i < batch.crew.size(); i++) {
+      mask |= batch.crew.get(i).skills().containsAll(skills) ? 1 << i : 0;
+    }
+    return mask;
+  }
+
+  /** All steps of a changeover in the order they are done: ring, kit, setup. */
+  private List<ChangeoverStep> steps(int rig, int job, boolean service, int kits) {
+    List<ChangeoverStep> steps = new ArrayList<>();
+    PlateRing ring = batch.rigs.get(rig).ring();
+    if (service && ring != null) {
+      steps.add(changeovers.ringService(ring));
+    }
+    for (int rest = kits; rest != 0; rest &= rest - 1) {
+      int one = Integer.numberOfTrailingZeros(rest);
+      int unit = kit.chosen(rig, one);
+      if (kit.place(unit) != rig) {
+        steps.add(
+            changeovers.kitMove(
+                batch.kits.get(one),
+                batch.units.get(unit),
+                batch.places.get(kit.place(unit)),
+                batch.rigs.get(rig)));
+      }
+    }
+    steps.addAll(tables[rig].steps(state[rig], batch.request[job]));
+    return steps;
+  }
+
+  /** The setup steps from a state on a rig. */
+  List<ChangeoverStep> setupSteps(int rig, int fromState, int job) {
+    return tables[rig].steps(fromState, batch.request[job]);
+  }
+
+  private void rememberStart(int rig, int job, int kits, boolean service) {
+    Trace into = java.util.Objects.requireNonNull(trace);
+    into.stateBefore[job] = state[rig];
+    into.ringServiced[job] = service;
+    for (int rest = kits; rest != 0; rest &= rest - 1) {
+      int one = Integer.numberOfTrailingZeros(rest);
+      into.unit[job][one] = kit.chosen(rig, one);
+      into.unitFrom[job][one] = kit.place(kit.chosen(rig, one));
+    }
+  }
+
+  private void rememberChangeover(int job, int begin, int end) {
+    Trace into = java.util.Objects.requireNonNull(trace);
+    into.changeoverStart[job] = begin;
+    into.changeoverEnd[job] = end;
+    into.changeoverCrew[job] = crew.chosen();
+    into.changeoverLead[job] = crew.lead();
+  }
+
+  private void rememberLoad(
+      int rig, int job, int begin, int end, int captureStart, int captureEnd, boolean people) {
+    Trace into = java.util.Objects.requireNonNull(trace);
+    into.warmedUpAt[job] = warmAt[rig];
+    into.loadStart[job] = begin;
+    into.loadEnd[job] = end;
+    into.captureStart[job] = captureStart;
+    into.captureEnd[job] = captureEnd;
+    into.loadCrew[job] = people ? crew.chosen() : 0;
+    into.loadLead[job] = crew.lead();
+  }
+
+  private void rememberUnload(int job, int begin, int end, boolean people) {
+    Trace into = java.util.Objects.requireNonNull(trace);
+    into.unloadStart[job] = begin;
+    into.unloadEnd[job] = end;
+    into.unloadCrew[job] = people ? crew.chosen() : 0;
+    into.unloadLead[job] = crew.lead();
+  }
+}

@@ -5,6 +5,7 @@ import java.util.Map;
 import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.Operator;
 import rigmorrow.model.floor.Rig;
+import rigmorrow.model.floor.Weights;
 import rigmorrow.model.plan.LeftOut;
 import rigmorrow.model.setup.Setup;
 import rigmorrow.model.shot.Batch;
@@ -194,6 +195,26 @@ public final class CompiledBatch {
   public int plainSeconds(int job, int rig) {
     int at = (job * rigs.size() + rig) * WORK_STRIDE;
     return work[at + LOAD_SECONDS] + work[at + CAPTURE_SECONDS] + work[at + UNLOAD_SECONDS];
+  }
+
+  /** Points for leaving a job out. */
+  public int leftOutWeight(int job) {
+    return leftOutWeight[job];
+  }
+
+  /** Second by which a job must be off a rig: its sample leaves, or the rig closes for good. */
+  public int latestEnd(int job, int rig) {
+    int[] hours = rigHours[rig];
+    int closing = hours.length > 2 ? hours[hours.length - 3] : 0;
+    return Math.min(leave[job], closing);
+  }
+
+  /** The soft score of a timeline that was just decoded: points times 60. */
+  public long softSeconds(Timeline timeline) {
+    Weights weights = batch.floor().weights();
+    return timeline.lateWeighted() * weights.latenessPerMinute()
+        + timeline.changeoverSeconds() * weights.changeoverPerMinute()
+        + (long) Math.max(0, timeline.finishedAt() - firstOpening) * weights.finishingPerMinute();
   }
 
   /** Number of jobs at the front of a rig that are running or done and cannot be moved. */

@@ -276,7 +276,7 @@ public final class Timeline {
     if (kits != 0) {
       kit.choose(kits, rig, time);
     }
-    if (service || kits != 0 && kit.people() > 0) {
+    if (service || (kits != 0 && kit.people() > 0)) {
       int more = (service ? batch.ringSeconds[rig] : 0) + (kits == 0 ? 0 : kit.seconds());
       mask &= (service ? batch.ringMask[rig] : -1) & (kits == 0 ? -1 : kit.mask());
       people = Math.max(Math.max(people, 1), kits == 0 ? 0 : kit.people());
@@ -478,6 +478,7 @@ public final class Timeline {
   private void rememberStart(int rig, int job, int kits, boolean service) {
     Trace into = java.util.Objects.requireNonNull(trace);
     into.stateBefore[job] = state[rig];
+    into.closesAt[job] = closesAt[rig];
     into.ringServiced[job] = service;
     for (int rest = kits; rest != 0; rest &= rest - 1) {
       int one = Integer.numberOfTrailingZeros(rest);

@@ -11,6 +11,7 @@ final class Trace {
   final int[] changeoverCrew;
   final int[] changeoverLead;
   final boolean[] ringServiced;
+  final int[] closesAt;
   final int[] warmedUpAt;
   final int[] loadStart;
   final int[] loadEnd;
@@ -37,6 +38,7 @@ final class Trace {
     changeoverCrew = new int[jobs];
     changeoverLead = none(jobs);
     ringServiced = new boolean[jobs];
+    closesAt = none(jobs);
     warmedUpAt = none(jobs);
     loadStart = none(jobs);
     loadEnd = none(jobs);

@@ -1,0 +1,170 @@
+package rigmorrow.solver.timeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import rigmorrow.model.floor.PlateRing;
+import rigmorrow.model.floor.Rig;
+import rigmorrow.model.floor.Weights;
+import rigmorrow.model.plan.Attended;
+import rigmorrow.model.plan.KitUse;
+import rigmorrow.model.plan.LeftOut;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.plan.PlanFigures;
+import rigmorrow.model.plan.PlanOrigin;
+import rigmorrow.model.plan.PlannedJob;
+import rigmorrow.model.plan.RigPlan;
+import rigmorrow.model.setup.ChangeoverStep;
+import rigmorrow.model.time.Span;
+import rigmorrow.model.work.ChangeoverModel;
+
+/** Writes down one decode as a plan. Makes texts and lists, but no times of its own. */
+public final class PlanWriter {
+  private final CompiledBatch batch;
+  private final Timeline timeline;
+  private final ChangeoverModel changeovers;
+
+  /**
+   * @param batch that was decoded
+   * @param timeline whose sequences are the plan's
+   */
+  public PlanWriter(CompiledBatch batch, Timeline timeline) {
+    this.batch = batch;
+    this.timeline = timeline;
+    this.changeovers = new ChangeoverModel(batch.batch.floor());
+  }
+
+  /**
+   * Decodes the timeline's sequences once more and writes the plan.
+   *
+   * @param backlog jobs that are in no sequence
+   * @param origin how the plan was made
+   */
+  public Plan write(List<LeftOut> backlog, PlanOrigin origin) {
+    Trace trace = timeline.trace();
+    List<RigPlan> rigs = new ArrayList<>();
+    for (int rig = 0; rig < batch.rigCount(); rig++) {
+      List<PlannedJob> jobs = new ArrayList<>();
+      for (int at = 0; at < timeline.length(rig); at++) {
+        jobs.add(job(trace, rig, timeline.sequence(rig)[at]));
+      }
+      rigs.add(new RigPlan(batch.rigs.get(rig).id(), jobs));
+    }
+    List<LeftOut> leftOut = new ArrayList<>(batch.excluded);
+    leftOut.addAll(backlog);
+    return new Plan(
+        batch.batch.floor().name(),
+        batch.clock.zone(),
+        batch.clock.date(),
+        batch.clock.days(),
+        rigs,
+        leftOut,
+        figures(rigs, leftOut),
+        origin);
+  }
+
+  private PlannedJob job(Trace trace, int rig, int job) {
+    List<ChangeoverStep> steps = new ArrayList<>();
+    List<KitUse> uses = new ArrayList<>();
+    Rig on = batch.rigs.get(rig);
+    PlateRing ring = on.ring();
+    if (trace.ringServiced[job] && ring != null) {
+      steps.add(changeovers.ringService(ring));
+    }
+    List<String> needed = batch.jobWork(job, rig).kits();
+    for (int kit = 0; kit < batch.kits.size(); kit++) {
+      if (needed.contains(batch.kits.get(kit).id())) {
+        String unit = batch.units.get(trace.unit[job][kit]);
+        String from = batch.places.get(trace.unitFrom[job][kit]);
+        uses.add(new KitUse(batch.kits.get(kit).id(), unit, from));
+        if (trace.unitFrom[job][kit] != rig) {
+          steps.add(changeovers.kitMove(batch.kits.get(kit), unit, from, on));
+        }
+      }
+    }
+    steps.addAll(timeline.setupSteps(rig, trace.stateBefore[job], job));
+    Attended load =
+        new Attended(
+            new Span(trace.loadStart[job], trace.loadEnd[job]),
+            names(trace.loadCrew[job], trace.loadLead[job]));
+    boolean attended = batch.jobWork(job, rig).attendedCapture();
+    return new PlannedJob(
+        batch.jobs.get(job).id(),
+        steps,
+        changeover(trace, job, steps),
+        trace.warmedUpAt[job],
+        load,
+        new Span(trace.captureStart[job], trace.captureEnd[job]),
+        attended ? load.operators() : List.of(),
+        new Attended(
+            new Span(trace.unloadStart[job], trace.unloadEnd[job]),
+            names(trace.unloadCrew[job], trace.unloadLead[job])),
+        uses,
+        Math.max(0, trace.captureEnd[job] - batch.due[job]));
+  }
+
+  private @Nullable Attended changeover(Trace trace, int job, List<ChangeoverStep> steps) {
+    if (steps.isEmpty()) {
+      return null;
+    }
+    if (trace.changeoverStart[job] < 0) {
+      // Steps without hands-on time need nobody.
+      Span nothing = new Span(trace.loadStart[job], trace.loadStart[job]);
+      return new Attended(nothing, List.of());
+    }
+    return new Attended(
+        new Span(trace.changeoverStart[job], trace.changeoverEnd[job]),
+        names(trace.changeoverCrew[job], trace.changeoverLead[job]));
+  }
+
+  private List<String> names(int crew, int lead) {
+    List<String> names = new ArrayList<>();
+    if (crew != 0) {
+      names.add(batch.crew.get(lead).id());
+    }
+    for (int rest = crew & ~(crew == 0 ? 0 : 1 << lead); rest != 0; rest &= rest - 1) {
+      names.add(batch.crew.get(Integer.numberOfTrailingZeros(rest)).id());
+    }
+    return names;
+  }
+
+  private PlanFigures figures(List<RigPlan> rigs, List<LeftOut> leftOut) {
+    Weights weights = batch.batch.floor().weights();
+    int planned = 0;
+    int lateJobs = 0;
+    long lateSeconds = 0;
+    for (RigPlan rig : rigs) {
+      for (PlannedJob job : rig.jobs()) {
+        planned++;
+        lateJobs += job.lateSeconds() > 0 ? 1 : 0;
+        lateSeconds += job.lateSeconds();
+      }
+    }
+    int finishing = Math.max(0, timeline.finishedAt() - batch.firstOpening);
+    return new PlanFigures(
+        timeline.hard(),
+        leftOut.stream().mapToLong(out -> leftOutPoints(out.job())).sum(),
+        points(timeline.lateWeighted(), weights.latenessPerMinute()),
+        points(timeline.changeoverSeconds(), weights.changeoverPerMinute()),
+        points(finishing, weights.finishingPerMinute()),
+        planned,
+        leftOut.size(),
+        lateJobs,
+        lateSeconds,
+        timeline.changeoverSeconds(),
+        timeline.finishedAt());
+  }
+
+  private long leftOutPoints(String id) {
+    return batch.batch.shotList().jobs().stream()
+        .filter(job -> job.id().equals(id))
+        .mapToLong(
+            job ->
+                (long) job.weight() * (job.must() ? batch.batch.floor().weights().mustFactor() : 1))
+        .sum();
+  }
+
+  private static long points(long seconds, int perMinute) {
+    return -Math.floorDiv(-seconds * perMinute, 60L);
+  }
+}

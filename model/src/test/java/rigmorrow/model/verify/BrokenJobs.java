@@ -1,6 +1,5 @@
 package rigmorrow.model.verify;
 
-import static rigmorrow.model.verify.Day.at;
 import static rigmorrow.model.verify.Day.clock;
 import static rigmorrow.model.verify.PlannedJobBuilder.at;
 

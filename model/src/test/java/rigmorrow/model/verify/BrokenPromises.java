@@ -1,7 +1,6 @@
 package rigmorrow.model.verify;
 
 import static rigmorrow.model.verify.Day.at;
-import static rigmorrow.model.verify.PlannedJobBuilder.at;
 
 import java.util.ArrayList;
 import java.util.List;

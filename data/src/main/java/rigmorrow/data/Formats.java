@@ -2,6 +2,7 @@ package rigmorrow.data;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Set;
 import rigmorrow.data.floor.FloorReader;
 import rigmorrow.data.floor.FloorWriter;
 import rigmorrow.data.json.Trees;
@@ -9,6 +10,9 @@ import rigmorrow.data.plan.PlanCsvWriter;
 import rigmorrow.data.plan.PlanJsonReader;
 import rigmorrow.data.plan.PlanJsonWriter;
 import rigmorrow.data.problem.InputException;
+import rigmorrow.data.shotcsv.CsvOptions;
+import rigmorrow.data.shotcsv.CsvReading;
+import rigmorrow.data.shotcsv.ShotListCsv;
 import rigmorrow.data.shotjson.ShotJsonReader;
 import rigmorrow.data.shotjson.ShotJsonWriter;
 import rigmorrow.model.floor.Floor;
@@ -17,6 +21,8 @@ import rigmorrow.model.shot.ShotList;
 
 /** The door to files: picks the format by a file's ending. */
 public final class Formats {
+  private static final Set<String> TABLE_ENDINGS = Set.of("csv", "tsv", "txt");
+
   private Formats() {}
 
   /**
@@ -61,6 +67,35 @@ public final class Formats {
   public static void writeShotList(ShotList list, Path file, SafeFile.Existing existing)
       throws IOException, InputException {
     SafeFile.write(file, ShotJsonWriter.write(list, notation(file)), existing);
+  }
+
+  /**
+   * Reads a shot list that is a table (.csv, .tsv or .txt) and checks it against its floor.
+   *
+   * @param options what the file itself does not say
+   * @return the shot list with notes on how it was read
+   * @throws InputException with everything that is wrong with the file
+   * @throws IOException when the file system fails
+   */
+  public static CsvReading readShotTable(Path file, Floor floor, CsvOptions options)
+      throws IOException, InputException {
+    return ShotListCsv.read(InputFile.bytes(file), file.toString(), floor, options);
+  }
+
+  /** True when the name is that of a table: .csv, .tsv or .txt. */
+  public static boolean isTable(Path file) {
+    return TABLE_ENDINGS.contains(InputFile.ending(file));
+  }
+
+  /**
+   * Writes a shot list as a table, whole or not at all.
+   *
+   * @throws IllegalArgumentException when the list has pins, which a table cannot keep
+   * @throws IOException when it cannot be written
+   */
+  public static void writeShotTable(ShotList list, Path file, SafeFile.Existing existing)
+      throws IOException {
+    SafeFile.write(file, ShotListCsv.write(list), existing);
   }
 
   /**

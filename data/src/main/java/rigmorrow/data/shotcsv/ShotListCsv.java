@@ -1,8 +1,5 @@
 package rigmorrow.data.shotcsv;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,32 +16,9 @@ import rigmorrow.model.shot.ShotList;
 
 /** Reads a shot list from CSV and writes one; the format is described in FORMAT.md. */
 public final class ShotListCsv {
-  private static final long LARGEST_BYTES = 64L << 20;
   private static final Pattern DELIMITER_LINE = Pattern.compile("(?i)sep=(.)(?:\\r\\n|\\n|\\r)");
 
   private ShotListCsv() {}
-
-  /**
-   * Reads a shot list.
-   *
-   * @param floor what its recipes and setups are looked up in
-   * @throws InputException with every problem of the file, also when it cannot be opened
-   */
-  public static CsvReading read(Path file, Floor floor, CsvOptions options) throws InputException {
-    Problems problems = new Problems(file.toString());
-    byte[] bytes = new byte[0];
-    try {
-      if (Files.size(file) > LARGEST_BYTES) {
-        problems.add("file", "", Files.size(file) + " bytes", "a file of at most 64 MiB");
-      } else {
-        bytes = Files.readAllBytes(file);
-      }
-    } catch (IOException e) {
-      problems.add("file", "", e.toString(), "a file that exists and can be read");
-    }
-    problems.throwIfAny();
-    return read(bytes, file.toString(), floor, options);
-  }
 
   /**
    * Reads a shot list.

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -17,6 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import rigmorrow.data.Formats;
+import rigmorrow.data.SafeFile;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.model.shot.Hanging;
 import rigmorrow.model.shot.HeightSource;
@@ -231,17 +232,18 @@ class ShotListCsvTest {
   @Test
   void namesAFileThatIsNotThere(@TempDir Path folder) {
     Path missing = folder.resolve("missing.csv");
-    assertThatThrownBy(() -> ShotListCsv.read(missing, SmallFloor.FLOOR, OPTIONS))
+    assertThatThrownBy(() -> Formats.readShotTable(missing, SmallFloor.FLOOR, OPTIONS))
         .isInstanceOf(InputException.class)
-        .hasMessageContaining("a file that exists and can be read");
+        .hasMessageContaining("a file that is there");
   }
 
   @Test
   void readsAFileByItsPath(@TempDir Path folder) throws Exception {
     CsvReading reading = sample("german");
     Path file = folder.resolve("list.csv");
-    Files.write(file, ShotListCsv.write(reading.shotList()));
-    assertThat(ShotListCsv.read(file, SmallFloor.FLOOR, OPTIONS).shotList())
+    Formats.writeShotTable(reading.shotList(), file, SafeFile.Existing.KEEP);
+    assertThat(Formats.isTable(file)).isTrue();
+    assertThat(Formats.readShotTable(file, SmallFloor.FLOOR, OPTIONS).shotList())
         .isEqualTo(reading.shotList());
   }
 

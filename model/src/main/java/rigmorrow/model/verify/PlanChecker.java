@@ -1,0 +1,54 @@
+package rigmorrow.model.verify;
+
+import java.util.List;
+import rigmorrow.model.plan.Breach;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.shot.Batch;
+import rigmorrow.model.time.PlanClock;
+
+/**
+ * Holds a finished plan against every hard rule of the floor. It is slow and plain on purpose and
+ * works nothing out the way the timeline does, so that a mistake there shows here.
+ */
+public final class PlanChecker {
+  private PlanChecker() {}
+
+  /**
+   * Every breach of a hard rule, in the order of the checks; empty for a plan that can be worked.
+   *
+   * @throws IllegalArgumentException when the plan is of another floor, day or length than the
+   *     batch, so that its seconds mean something else
+   */
+  public static List<Breach> check(Batch batch, Plan plan) {
+    requireSameDays(batch, plan);
+    BreachLog log = new BreachLog(PlanClock.of(batch));
+    List<PlannedRun> runs = PlannedRun.of(batch, plan);
+    new CoverageChecker(batch, log).check(plan, runs);
+    new PartChecker(log).check(runs);
+    new ChangeoverChecker(batch.floor(), log).check(runs);
+    new RigChecker(batch, log).check(runs);
+    new CrewChecker(batch, log).check(runs);
+    new KitChecker(batch.floor(), log).check(runs);
+    new SampleChecker(log).check(runs);
+    new PromiseChecker(batch, log).check(runs);
+    new FigureChecker(batch, log).check(plan, runs);
+    return log.breaches();
+  }
+
+  private static void requireSameDays(Batch batch, Plan plan) {
+    String expected =
+        describe(
+            batch.floor().name(),
+            batch.floor().zone(),
+            batch.shotList().date(),
+            batch.shotList().days());
+    String actual = describe(plan.floor(), plan.zone(), plan.date(), plan.days());
+    if (!expected.equals(actual)) {
+      throw new IllegalArgumentException("plan is of " + actual + "; accepted: " + expected);
+    }
+  }
+
+  private static String describe(String floor, Object zone, Object date, int days) {
+    return "floor " + floor + ", zone " + zone + ", date " + date + ", days " + days;
+  }
+}

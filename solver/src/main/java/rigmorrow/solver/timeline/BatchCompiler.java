@@ -77,6 +77,7 @@ final class BatchCompiler {
   int[] frozen = {};
   boolean pinned;
   int firstOpening;
+  long excludedWeight;
 
   /**
    * @throws IllegalArgumentException when the crew or the kit is beyond what a bit mask holds
@@ -115,6 +116,9 @@ final class BatchCompiler {
     FitCheck check = new FitCheck(floor);
     for (ShotJob job : batch.shotList().jobs()) {
       JobFit fit = check.of(job);
+      if (!fit.fitsSomewhere()) {
+        excludedWeight += leftOutWeight(job);
+      }
       if (fit.needsMeasuring()) {
         String missing = String.join(", ", fit.unmeasured());
         excluded.add(
@@ -219,13 +223,17 @@ final class BatchCompiler {
       due[j] = job.promise() == null ? CompiledBatch.NEVER : clock.secondsAt(job.promise().dueAt());
       must[j] = job.must();
       weight[j] = job.weight();
-      leftOutWeight[j] = job.weight() * (job.must() ? floor.weights().mustFactor() : 1);
+      leftOutWeight[j] = leftOutWeight(job);
       sample[j] = -1;
       if (jobsBySample.getOrDefault(job.sample(), 0L) > 1) {
         sample[j] = shared.computeIfAbsent(job.sample(), key -> shared.size());
       }
     }
     sampleCount = shared.size();
+  }
+
+  private int leftOutWeight(ShotJob job) {
+    return job.weight() * (job.must() ? floor.weights().mustFactor() : 1);
   }
 
   private int seconds(@Nullable LocalDateTime time, int without) {

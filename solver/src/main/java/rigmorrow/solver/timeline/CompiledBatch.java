@@ -102,6 +102,9 @@ public final class CompiledBatch {
   final int firstOpening;
   final int allOperators;
 
+  /** Points for the jobs that no plan can do. */
+  final long excludedWeight;
+
   CompiledBatch(BatchCompiler from) {
     this.batch = from.batch;
     this.clock = from.clock;
@@ -143,6 +146,7 @@ public final class CompiledBatch {
     this.pinned = from.pinned;
     this.horizon = from.clock.horizonSeconds();
     this.firstOpening = from.firstOpening;
+    this.excludedWeight = from.excludedWeight;
     this.allOperators = (int) ((1L << crew.size()) - 1);
   }
 
@@ -154,6 +158,11 @@ public final class CompiledBatch {
   /** Number of jobs that can be planned. */
   public int jobCount() {
     return jobs.size();
+  }
+
+  /** Id of a job. */
+  public String jobId(int job) {
+    return jobs.get(job).id();
   }
 
   /** Number of rigs. */

@@ -20,13 +20,16 @@ import rigmorrow.model.work.ChangeoverModel;
 
 /** Writes down one decode as a plan. Makes texts and lists, but no times of its own. */
 public final class PlanWriter {
+  private static final List<String> NO_ROOM =
+      List.of("The search found no place for it that keeps every hard rule.");
+
   private final CompiledBatch batch;
   private final Timeline timeline;
   private final ChangeoverModel changeovers;
 
   /**
    * @param batch that was decoded
-   * @param timeline whose sequences are the plan's
+   * @param timeline to decode with
    */
   public PlanWriter(CompiledBatch batch, Timeline timeline) {
     this.batch = batch;
@@ -35,12 +38,13 @@ public final class PlanWriter {
   }
 
   /**
-   * Decodes the timeline's sequences once more and writes the plan.
+   * Decodes the sequences and writes the plan.
    *
-   * @param backlog jobs that are in no sequence
+   * @param sequences what to decode
    * @param origin how the plan was made
    */
-  public Plan write(List<LeftOut> backlog, PlanOrigin origin) {
+  public Plan write(Sequences sequences, PlanOrigin origin) {
+    sequences.decode(timeline);
     Trace trace = timeline.trace();
     List<RigPlan> rigs = new ArrayList<>();
     for (int rig = 0; rig < batch.rigCount(); rig++) {
@@ -51,7 +55,9 @@ public final class PlanWriter {
       rigs.add(new RigPlan(batch.rigs.get(rig).id(), jobs));
     }
     List<LeftOut> leftOut = new ArrayList<>(batch.excluded);
-    leftOut.addAll(backlog);
+    for (int job : sequences.backlog()) {
+      leftOut.add(new LeftOut(batch.jobId(job), LeftOut.Cause.NO_ROOM, NO_ROOM));
+    }
     return new Plan(
         batch.batch.floor().name(),
         batch.clock.zone(),
@@ -59,7 +65,7 @@ public final class PlanWriter {
         batch.clock.days(),
         rigs,
         leftOut,
-        figures(rigs, leftOut),
+        figures(sequences.backlog()),
         origin);
   }
 
@@ -100,7 +106,7 @@ public final class PlanWriter {
             new Span(trace.unloadStart[job], trace.unloadEnd[job]),
             names(trace.unloadCrew[job], trace.unloadLead[job])),
         uses,
-        Math.max(0, trace.captureEnd[job] - batch.due[job]));
+        lateSeconds(trace, job));
   }
 
   private @Nullable Attended changeover(Trace trace, int job, List<ChangeoverStep> steps) {
@@ -128,40 +134,43 @@ public final class PlanWriter {
     return names;
   }
 
-  private PlanFigures figures(List<RigPlan> rigs, List<LeftOut> leftOut) {
+  /**
+   * What the timeline, just decoded, comes to.
+   *
+   * @param backlog numbers of the jobs that are in no sequence
+   */
+  public PlanFigures figures(List<Integer> backlog) {
+    Trace trace = timeline.trace();
     Weights weights = batch.batch.floor().weights();
     int planned = 0;
     int lateJobs = 0;
     long lateSeconds = 0;
-    for (RigPlan rig : rigs) {
-      for (PlannedJob job : rig.jobs()) {
+    for (int rig = 0; rig < batch.rigCount(); rig++) {
+      for (int at = 0; at < timeline.length(rig); at++) {
+        int late = lateSeconds(trace, timeline.sequence(rig)[at]);
         planned++;
-        lateJobs += job.lateSeconds() > 0 ? 1 : 0;
-        lateSeconds += job.lateSeconds();
+        lateJobs += late > 0 ? 1 : 0;
+        lateSeconds += late;
       }
     }
+    long leftOut = backlog.stream().mapToLong(batch::leftOutWeight).sum();
     int finishing = Math.max(0, timeline.finishedAt() - batch.firstOpening);
     return new PlanFigures(
         timeline.hard(),
-        leftOut.stream().mapToLong(out -> leftOutPoints(out.job())).sum(),
+        leftOut + batch.excludedWeight,
         points(timeline.lateWeighted(), weights.latenessPerMinute()),
         points(timeline.changeoverSeconds(), weights.changeoverPerMinute()),
         points(finishing, weights.finishingPerMinute()),
         planned,
-        leftOut.size(),
+        backlog.size() + batch.excluded.size(),
         lateJobs,
         lateSeconds,
         timeline.changeoverSeconds(),
         timeline.finishedAt());
   }
 
-  private long leftOutPoints(String id) {
-    return batch.batch.shotList().jobs().stream()
-        .filter(job -> job.id().equals(id))
-        .mapToLong(
-            job ->
-                (long) job.weight() * (job.must() ? batch.batch.floor().weights().mustFactor() : 1))
-        .sum();
+  private int lateSeconds(Trace trace, int job) {
+    return Math.max(0, trace.captureEnd[job] - batch.due[job]);
   }
 
   private static long points(long seconds, int perMinute) {

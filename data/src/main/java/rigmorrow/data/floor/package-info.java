@@ -1,0 +1,5 @@
+/** Floor files in JSON and YAML. */
+@NullMarked
+package rigmorrow.data.floor;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,35 @@
+package rigmorrow.data.samples;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+import rigmorrow.data.floor.FloorReader;
+import rigmorrow.data.json.Trees;
+import rigmorrow.data.problem.InputException;
+import rigmorrow.model.floor.Floor;
+
+/** The samples that go with the program, as tests use them. */
+public final class Samples {
+  private Samples() {}
+
+  /** The text of a sample by its file name. */
+  public static String text(String name) {
+    try (InputStream in = Samples.class.getResourceAsStream("/samples/" + name)) {
+      return new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The small floor; it gives every field of a floor file at least once. */
+  public static Floor tinyFloor() {
+    try {
+      String name = "tiny-floor.yaml";
+      return FloorReader.read(name, text(name), Trees.Notation.YAML);
+    } catch (InputException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

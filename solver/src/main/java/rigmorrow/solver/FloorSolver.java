@@ -1,0 +1,58 @@
+package rigmorrow.solver;
+
+import java.time.Duration;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.plan.PlanOrigin;
+import rigmorrow.model.shot.Batch;
+import rigmorrow.solver.dispatch.Dispatcher;
+import rigmorrow.solver.timeline.CompiledBatch;
+import rigmorrow.solver.timeline.PlanWriter;
+import rigmorrow.solver.timeline.Sequences;
+import rigmorrow.solver.timeline.Timeline;
+
+/** The door of the solver: from a batch to a plan. */
+public final class FloorSolver {
+  private static final Duration DISPATCH_LIMIT = Duration.ofMillis(1500);
+
+  private FloorSolver() {}
+
+  /** A first plan by dispatch rules alone: quick, workable, far from the best. */
+  public static Plan dispatch(Batch batch) {
+    CompiledBatch compiled = CompiledBatch.of(batch);
+    Sequences first = new Dispatcher(compiled).best(() -> false);
+    return plan(compiled, first, new PlanOrigin("dispatch", 0, 1, 0, "done"));
+  }
+
+  /**
+   * Searches for a good plan.
+   *
+   * @param batch to plan; may be empty
+   * @param settings how hard to search
+   * @param listener told of progress; may end the search
+   */
+  public static Plan solve(Batch batch, SolverSettings settings, SolveListener listener) {
+    long begin = System.nanoTime();
+    CompiledBatch compiled = CompiledBatch.of(batch);
+    Sequences first = new Dispatcher(compiled).best(enough(settings, begin));
+    ParallelSearch search = new ParallelSearch(compiled, settings, listener, begin);
+    Sequences best = search.run(first);
+    PlanOrigin origin =
+        new PlanOrigin(
+            "search", settings.seed(), settings.solvers(), settings.stepLimit(), search.stopped());
+    return plan(compiled, best, origin);
+  }
+
+  /** The clock may cut the dispatch grid short, but only where the clock limits the search too. */
+  private static java.util.function.BooleanSupplier enough(SolverSettings settings, long begin) {
+    Duration limit = settings.timeLimit();
+    if (limit == null) {
+      return () -> false;
+    }
+    long most = Math.min(DISPATCH_LIMIT.toNanos(), limit.toNanos() / 3);
+    return () -> System.nanoTime() - begin > most;
+  }
+
+  private static Plan plan(CompiledBatch compiled, Sequences sequences, PlanOrigin origin) {
+    return new PlanWriter(compiled, new Timeline(compiled)).write(sequences, origin);
+  }
+}

@@ -46,7 +46,7 @@ final class JobChecks {
   }
 
   private void needed(JobField field) {
-    if (draft.get(field) == null) {
+    if (!draft.given(field)) {
       note(field, field.accepted());
     }
   }
@@ -55,7 +55,7 @@ final class JobChecks {
     Object value = draft.get(field);
     boolean wrong =
         (value instanceof String text && text.isBlank())
-            || (value instanceof Number number && !field.within(number.doubleValue()));
+            || (value instanceof Number number && !field.range().holds(number.doubleValue()));
     if (wrong) {
       note(field, field.accepted());
     }
@@ -75,6 +75,9 @@ final class JobChecks {
   }
 
   private void recipe() {
+    if (draft.isRefused(JobField.RECIPE)) {
+      return;
+    }
     Object recipe = draft.get(JobField.RECIPE);
     List<String> known = floor.recipes().stream().map(Recipe::id).toList();
     if (!(recipe instanceof String id) || !known.contains(id)) {
@@ -131,7 +134,7 @@ final class JobChecks {
 
   /** Where the first is given, the second is asked for. */
   private void together(JobField first, JobField second) {
-    if (draft.get(first) != null && draft.get(second) == null) {
+    if (draft.given(first) && !draft.given(second)) {
       note(second, second.accepted() + ", since " + first.key() + " is given");
     }
   }
@@ -139,7 +142,7 @@ final class JobChecks {
   /** The first means nothing without the second; "false" may stand where it means nothing. */
   private void needs(JobField first, JobField second) {
     Object value = draft.get(first);
-    if (value != null && !Boolean.FALSE.equals(value) && draft.get(second) == null) {
+    if (value != null && !Boolean.FALSE.equals(value) && !draft.given(second)) {
       note(first, "nothing, unless " + second.key() + " is given too");
     }
   }

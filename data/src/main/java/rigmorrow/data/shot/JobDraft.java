@@ -2,7 +2,9 @@ package rigmorrow.data.shot;
 
 import java.time.LocalDateTime;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.data.problem.Problems;
@@ -18,6 +20,7 @@ import rigmorrow.model.shot.ShotJob;
 /** A job as its file has it, before it is checked. A field that is not set was not given. */
 public final class JobDraft {
   private final Map<JobField, Object> values = new EnumMap<>(JobField.class);
+  private final Set<JobField> refused = EnumSet.noneOf(JobField.class);
   private final Map<String, String> setup = new TreeMap<>();
 
   /**
@@ -36,6 +39,15 @@ public final class JobDraft {
     values.put(field, value);
   }
 
+  /**
+   * Marks a field that is there but could not be read. The reader has told the problem; the checks
+   * then neither miss the field nor judge it, and no job is built.
+   */
+  public void refuse(JobField field) {
+    values.remove(field);
+    refused.add(field);
+  }
+
   /** Asks for a value of a setup attribute. */
   public void setSetup(String attribute, String value) {
     setup.put(attribute, value);
@@ -44,6 +56,16 @@ public final class JobDraft {
   /** The value of a field, null when it was not given. */
   public @Nullable Object get(JobField field) {
     return values.get(field);
+  }
+
+  /** True when the field was given, readable or not. */
+  boolean given(JobField field) {
+    return values.containsKey(field) || refused.contains(field);
+  }
+
+  /** True when the field was given and could not be read. */
+  boolean isRefused(JobField field) {
+    return refused.contains(field);
   }
 
   /** Values asked for, by setup attribute. */
@@ -62,7 +84,7 @@ public final class JobDraft {
   public @Nullable ShotJob toJob(Floor floor, Problems problems, JobPlace place) {
     int before = problems.count();
     new JobChecks(this, floor, problems, place).run();
-    return problems.count() > before ? null : built();
+    return problems.count() > before || !refused.isEmpty() ? null : built();
   }
 
   /** The draft of a finished job: the opposite of {@link #toJob}. */

@@ -3,7 +3,6 @@ package rigmorrow.data.shotcsv;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -86,23 +85,6 @@ public final class ShotListCsv {
    */
   public static byte[] write(ShotList shotList) {
     return CsvWriter.write(shotList);
-  }
-
-  /**
-   * Writes a shot list to a file, wholly or not at all; an existing file is replaced.
-   *
-   * @throws IllegalArgumentException when the list has pins, which a CSV file cannot keep
-   * @throws IOException when the file cannot be written
-   */
-  public static void write(ShotList shotList, Path file) throws IOException {
-    byte[] bytes = CsvWriter.write(shotList);
-    Path part = file.resolveSibling(file.getFileName() + ".part");
-    try {
-      Files.write(part, bytes);
-      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(part);
-    }
   }
 
   private static CsvReading read(

@@ -1,0 +1,60 @@
+package rigmorrow.data.shotjson;
+
+import java.time.LocalDateTime;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import rigmorrow.data.json.Cursor;
+import rigmorrow.data.json.Range;
+import rigmorrow.data.json.Scalars;
+import rigmorrow.model.floor.Floor;
+import rigmorrow.model.floor.Rig;
+import rigmorrow.model.shot.Pin;
+import rigmorrow.model.shot.PinState;
+
+/** Reads pins: decisions and facts that are taken as given. */
+final class PinReader {
+  private final Set<String> rigs;
+  private final Set<String> jobs;
+  private final Set<String> pinnedJobs = new HashSet<>();
+  private final Set<String> takenPlaces = new HashSet<>();
+
+  PinReader(Floor floor, Set<String> jobs) {
+    this.rigs =
+        floor.rigs().stream().map(Rig::id).collect(Collectors.toCollection(LinkedHashSet::new));
+    this.jobs = jobs;
+  }
+
+  List<Pin> pins(Cursor list) {
+    return list.list("pins", "pin", 0, this::pin);
+  }
+
+  private Pin pin(Cursor pin) {
+    String job = pin.get().reference("job", jobs, "a job of this list");
+    if (!job.equals(Cursor.NO_TEXT) && !pinnedJobs.add(job)) {
+      pin.refuse("job", "a job that is not pinned yet");
+    }
+    String rig = pin.get().reference("rig", rigs, "a rig");
+    Integer place = pin.get().wholeOrNull("place", Range.of(0, 100_000));
+    if (place != null && !rig.equals(Cursor.NO_TEXT) && !takenPlaces.add(rig + " " + place)) {
+      pin.refuse("place", "a place of " + rig + " that no other job is pinned to");
+    }
+    LocalDateTime startsAt = pin.get().dateTimeOrNull("startsAt");
+    PinState given = pin.get().constantOrNull("state", PinState.class);
+    PinState state = given == null ? PinState.PLANNED : given;
+    if (state != PinState.PLANNED) {
+      needed(pin, "place", place, state);
+      needed(pin, "startsAt", startsAt, state);
+    }
+    return new Pin(job, rig, place, startsAt, state);
+  }
+
+  private static void needed(Cursor pin, String field, @Nullable Object value, PinState state) {
+    if (value == null) {
+      pin.refuse(field, "a value, since the job is " + Scalars.word(state));
+    }
+  }
+}

@@ -1,0 +1,102 @@
+package rigmorrow.data.shotjson;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import rigmorrow.data.json.Cursor;
+import rigmorrow.data.json.Range;
+import rigmorrow.data.json.Reading;
+import rigmorrow.data.json.Scalars;
+import rigmorrow.data.json.Trees;
+import rigmorrow.data.problem.InputException;
+import rigmorrow.data.problem.Problems;
+import rigmorrow.data.shot.JobDraft;
+import rigmorrow.data.shot.JobField;
+import rigmorrow.data.shot.JobList;
+import rigmorrow.data.shot.JobPlace;
+import rigmorrow.model.floor.Floor;
+import rigmorrow.model.shot.HeightSource;
+import rigmorrow.model.shot.Pin;
+import rigmorrow.model.shot.ShotList;
+
+/** Reads shot lists in JSON or YAML; FORMAT.md describes them. */
+public final class ShotJsonReader {
+  /** The version of the format that is read and written. */
+  public static final int VERSION = 1;
+
+  private final Floor floor;
+  private final Problems problems;
+
+  private ShotJsonReader(Floor floor, Problems problems) {
+    this.floor = floor;
+    this.problems = problems;
+  }
+
+  /**
+   * Reads a shot list and checks it against its floor.
+   *
+   * @param file name for messages
+   * @param text content of the file
+   * @param notation how it is written
+   * @throws InputException with everything that is wrong with it
+   */
+  public static ShotList read(String file, String text, Trees.Notation notation, Floor floor)
+      throws InputException {
+    return read(text, notation, floor, new Reading(new Problems(file)));
+  }
+
+  static ShotList read(String text, Trees.Notation notation, Floor floor, Reading reading)
+      throws InputException {
+    Problems problems = reading.problems();
+    JsonNode tree = Trees.read(text, notation, problems);
+    problems.throwIfAny();
+    ShotJsonReader reader = new ShotJsonReader(floor, problems);
+    ShotList list = Cursor.readRoot(tree, "shotList", reading, reader::shotList);
+    problems.throwIfAny();
+    return Objects.requireNonNull(list);
+  }
+
+  private ShotList shotList(Cursor list) {
+    list.get().whole("version", Range.of(VERSION, VERSION));
+    LocalDate date = list.get().date("date");
+    int days = list.get().whole("days", Range.of(1, 31), 1);
+    JobList jobs = new JobList(floor, problems);
+    list.list("jobs", "job", 0, job -> take(job, jobs));
+    List<Pin> pins = new PinReader(floor, jobs.ids()).pins(list);
+    return new ShotList(date, days, jobs.jobs(), pins);
+  }
+
+  private JobDraft take(Cursor job, JobList jobs) {
+    JobDraft draft = new JobDraft();
+    for (JobField field : JobField.values()) {
+      int before = problems.count();
+      draft.set(field, value(job.get(), field));
+      if (problems.count() > before) {
+        draft.refuse(field);
+      }
+    }
+    Cursor setup = job.freeObject("setup");
+    for (String attribute : setup.names()) {
+      String value = setup.get().textOrNull(attribute);
+      if (value != null) {
+        draft.setSetup(attribute, value);
+      }
+    }
+    jobs.add(draft, JobPlace.atPath(job.path()));
+    return draft;
+  }
+
+  private static @Nullable Object value(Scalars job, JobField field) {
+    String key = field.key();
+    return switch (field.type()) {
+      case TEXT -> job.textOrNull(key);
+      case WHOLE -> job.wholeOrNull(key, field.range());
+      case NUMBER -> job.numberOrNull(key, field.range());
+      case FLAG -> job.flagOrNull(key);
+      case TIME -> job.dateTimeOrNull(key);
+      case HEIGHT_SOURCE -> job.constantOrNull(key, HeightSource.class);
+    };
+  }
+}

@@ -1,0 +1,114 @@
+package rigmorrow.app.runsheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import rigmorrow.model.floor.Closure;
+import rigmorrow.model.time.Span;
+
+/**
+ * Puts a day's entries in order of time, with its working hours, breaks and closures as remarks,
+ * and a remark for every gap within working hours that is worth one.
+ */
+final class DayLines<T> {
+
+  /** Shorter gaps are the ordinary wait for the next hand. */
+  static final int LONGEST_SILENT_GAP_SECONDS = 300;
+
+  private final TimeText times;
+  private final String opens;
+  private final String closes;
+  private final String idle;
+  private final List<Event<T>> events = new ArrayList<>();
+
+  /** What an event says of the working hours, in the order in which equal times are told. */
+  private enum Kind {
+    CLOSES,
+    OPENS,
+    BUSY
+  }
+
+  private record Event<T>(Kind kind, Span span, @Nullable T entry, String remark) {}
+
+  /**
+   * @param opens how a span of working hours begins, such as "Shift starts"
+   * @param closes how it ends
+   * @param idle what a gap is called
+   */
+  DayLines(TimeText times, String opens, String closes, String idle) {
+    this.times = times;
+    this.opens = opens;
+    this.closes = closes;
+    this.idle = idle;
+  }
+
+  void workingHours(List<Span> spans) {
+    for (Span span : spans) {
+      events.add(at(Kind.OPENS, span.start(), opens));
+      events.add(at(Kind.CLOSES, span.end(), closes));
+    }
+  }
+
+  private Event<T> at(Kind kind, int seconds, String what) {
+    return new Event<>(kind, new Span(seconds, seconds), null, what + " " + times.at(seconds));
+  }
+
+  void closures(List<Closure> closures) {
+    for (Closure closure : closures) {
+      Span closed = times.span(closure);
+      if (closed.overlaps(times.plan())) {
+        remark("Closed", closed, closure.reason());
+      }
+    }
+  }
+
+  void remark(String what, Span span, String why) {
+    String text = what + " " + times.span(span) + (why.isEmpty() ? "" : ": " + why);
+    events.add(new Event<>(Kind.BUSY, span, null, text));
+  }
+
+  void entry(Span span, T entry) {
+    events.add(new Event<>(Kind.BUSY, span, entry, ""));
+  }
+
+  List<DayLine<T>> lines() {
+    events.sort(
+        Comparator.<Event<T>>comparingInt(event -> event.span.start())
+            .thenComparing(event -> event.kind)
+            .thenComparingInt(event -> event.span.end()));
+    List<DayLine<T>> lines = new ArrayList<>();
+    List<String> remarks = new ArrayList<>();
+    boolean open = false;
+    int busyUntil = 0;
+    for (Event<T> event : events) {
+      if (open && event.span.start() - busyUntil > LONGEST_SILENT_GAP_SECONDS) {
+        remarks.add(gap(new Span(busyUntil, event.span.start())));
+      }
+      busyUntil = Math.max(busyUntil, event.span.end());
+      if (event.kind != Kind.BUSY) {
+        open = event.kind == Kind.OPENS;
+      }
+      if (event.entry == null) {
+        remarks.add(event.remark);
+      } else {
+        flush(remarks, lines);
+        lines.add(new DayLine<>(event.entry, ""));
+      }
+    }
+    flush(remarks, lines);
+    return lines;
+  }
+
+  private String gap(Span gap) {
+    return idle + " " + times.span(gap) + " (" + TimeText.duration(gap.seconds()) + ")";
+  }
+
+  /** Remarks that follow each other share a line. */
+  private static <T> void flush(List<String> remarks, List<DayLine<T>> lines) {
+    if (!remarks.isEmpty()) {
+      lines.add(new DayLine<>(null, String.join("; ", remarks)));
+      remarks.clear();
+    }
+  }
+}

@@ -1,0 +1,28 @@
+package rigmorrow.app.runsheet;
+
+import java.util.List;
+
+/**
+ * The first page.
+ *
+ * @param floor name of the floor
+ * @param date first day in words
+ * @param warning that the plan breaks rules; empty when it does not
+ * @param facts counts and times
+ * @param late planned jobs after their promise, the latest first
+ * @param leftOut jobs that are not done
+ */
+record FrontPage(
+    String floor,
+    String date,
+    String warning,
+    List<Fact> facts,
+    List<Late> late,
+    List<Left> leftOut) {
+
+  /** A planned job after its promise. */
+  record Late(JobLabel job, String rig, String promise, String lateBy) {}
+
+  /** A job that is not done, and why. */
+  record Left(JobLabel job, String promise, String cause, List<String> sentences) {}
+}

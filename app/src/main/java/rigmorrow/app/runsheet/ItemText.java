@@ -1,0 +1,103 @@
+package rigmorrow.app.runsheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import rigmorrow.model.shot.Hanging;
+import rigmorrow.model.shot.HeightSource;
+import rigmorrow.model.shot.Item;
+import rigmorrow.model.shot.Power;
+
+/** Says what an item is and how it is placed, hung and powered. */
+final class ItemText {
+
+  private ItemText() {}
+
+  static List<String> measures(Item item) {
+    String mark = item.estimated() ? " (estimate)" : "";
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Size (L × W × H) "
+            + (orUnknown(item.lengthMm())
+                    + " × "
+                    + orUnknown(item.widthMm())
+                    + " × "
+                    + orUnknown(item.heightMm())
+                    + " mm")
+                .replace(' ', TimeText.NO_BREAK)
+            + mark);
+    Double mass = item.massKg();
+    lines.add("Mass " + (mass == null ? "not known" : kilograms(mass) + mark));
+    if (item.finish() != null) {
+      lines.add("Finish " + item.finish());
+    }
+    if (item.glass()) {
+      lines.add("Glass");
+    }
+    return lines;
+  }
+
+  static List<String> loading(Item item) {
+    List<String> lines = new ArrayList<>();
+    if (item.heightSource() == HeightSource.HAND) {
+      lines.add("Measure the height by hand.");
+    }
+    if (item.holder()) {
+      lines.add("Fix it in the holder (" + kilograms(item.holderMassKg()) + ").");
+    }
+    Integer offset = item.offsetMm();
+    if (offset != null && offset > 0) {
+      lines.add("Centre of mass " + offset + " mm off the plate's centre.");
+    }
+    Hanging hanging = item.hanging();
+    if (hanging != null) {
+      String what = hanging.stands() ? "Stand it on the plate, hang its straps: " : "Hang it: ";
+      lines.add(
+          what
+              + kilograms(hanging.hangingMassKg())
+              + " hanging, drop "
+              + hanging.dropMm()
+              + " mm.");
+    } else {
+      lines.add("Stand it on the plate.");
+    }
+    Power power = item.power();
+    if (power != null) {
+      lines.add(
+          "Connect power: "
+              + power.volts()
+              + " V, "
+              + power.watts()
+              + " W, plug "
+              + power.plug()
+              + ".");
+    }
+    return lines;
+  }
+
+  static List<String> unloading(Item item) {
+    List<String> lines = new ArrayList<>();
+    if (item.power() != null) {
+      lines.add("Switch off and disconnect power.");
+    }
+    Hanging hanging = item.hanging();
+    if (hanging != null) {
+      lines.add(hanging.stands() ? "Take the straps down." : "Take it down from the strings.");
+    }
+    if (item.holder()) {
+      lines.add("Free it from the holder.");
+    }
+    lines.add("Take it off the rig.");
+    return lines;
+  }
+
+  private static String orUnknown(@Nullable Integer millimetres) {
+    return millimetres == null ? "?" : String.valueOf(millimetres);
+  }
+
+  private static String kilograms(double mass) {
+    String exact = String.format(Locale.ROOT, "%.3f", mass);
+    return exact.replaceAll("\\.?0+$", "") + TimeText.NO_BREAK + "kg";
+  }
+}

@@ -1,0 +1,48 @@
+package rigmorrow.app.runsheet;
+
+import java.util.List;
+
+/**
+ * Everything about one planned job that a run sheet may print. Empty text means that there is
+ * nothing to print.
+ *
+ * @param label what it is called
+ * @param state pinned, running or done
+ * @param measures size, mass and nature of the item
+ * @param setup what the rig must be set to
+ * @param steps of the changeover, in order
+ * @param kit what to fetch and from where
+ * @param loading how to place, hang and power the item
+ * @param unloading how to take it off
+ * @param recipe what the recipe is called
+ * @param pictures the pictures to take
+ * @param promise when the pictures are due and how that stands
+ * @param late true when they come after their promise
+ * @param sampleTimes when the sample arrives and leaves
+ * @param cautions what to mind
+ * @param note of the shot list
+ */
+record JobCard(
+    JobLabel label,
+    String state,
+    List<String> measures,
+    String setup,
+    List<Step> steps,
+    List<String> kit,
+    List<String> loading,
+    List<String> unloading,
+    String recipe,
+    List<String> pictures,
+    String promise,
+    boolean late,
+    List<String> sampleTimes,
+    List<String> cautions,
+    String note) {
+
+  /**
+   * One changeover step.
+   *
+   * @param people "2 people", or empty for one
+   */
+  record Step(String text, String time, String people) {}
+}

@@ -1,0 +1,36 @@
+package rigmorrow.app.runsheet;
+
+import java.util.List;
+
+/**
+ * One rig's day.
+ *
+ * @param anchor id of the sheet within the document
+ * @param jobs how many jobs are planned
+ * @param setup the state it is in at the start
+ * @param lines jobs and remarks in order of time
+ */
+record RigSheet(
+    String anchor,
+    String id,
+    String name,
+    int jobs,
+    List<Fact> facts,
+    List<Fact> setup,
+    List<DayLine<Job>> lines) {
+
+  /**
+   * A job with its times.
+   *
+   * @param number its place in the sequence, from 1
+   */
+  record Job(int number, JobCard card, List<Part> parts) {}
+
+  /**
+   * A part of a job, or a wait between two.
+   *
+   * @param who names; empty where nobody is needed
+   * @param people "2 people", or empty for fewer
+   */
+  record Part(String what, String when, String duration, String who, String people) {}
+}

@@ -1,0 +1,140 @@
+package rigmorrow.app.runsheet;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.zone.ZoneOffsetTransition;
+import java.util.Locale;
+import rigmorrow.model.floor.Closure;
+import rigmorrow.model.time.PlanClock;
+import rigmorrow.model.time.Span;
+
+/**
+ * Writes seconds of the plan as floor time. A time on another day than the first carries its date;
+ * where the clock changes within the plan every time carries the zone's abbreviation, since an hour
+ * may come twice.
+ */
+final class TimeText {
+
+  private static final DateTimeFormatter TIME = format("HH:mm");
+  private static final DateTimeFormatter DATE = format("EEE\u00a0d\u00a0MMM");
+  private static final DateTimeFormatter LONG_DATE = format("EEEE d MMMM yyyy");
+  private static final DateTimeFormatter ABBREVIATION = format("z");
+  private static final DateTimeFormatter OFFSET = format("xxx");
+
+  /** Keeps a number and its unit on one line. */
+  static final char NO_BREAK = '\u00a0';
+
+  private static final int SECONDS_PER_MINUTE = 60;
+  private static final int SECONDS_PER_HOUR = 3600;
+
+  private final PlanClock clock;
+  private final boolean clockChanges;
+
+  TimeText(PlanClock clock) {
+    this.clock = clock;
+    this.clockChanges = !offset(clock.at(0)).equals(offset(clock.at(clock.horizonSeconds())));
+  }
+
+  private static DateTimeFormatter format(String pattern) {
+    return DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH);
+  }
+
+  /** All seconds of the plan. */
+  Span plan() {
+    return new Span(0, clock.horizonSeconds());
+  }
+
+  PlanClock clock() {
+    return clock;
+  }
+
+  /** A closure in seconds of the plan. */
+  Span span(Closure closure) {
+    return new Span(clock.secondsAt(closure.from()), clock.secondsAt(closure.to()));
+  }
+
+  /** The days of the plan in words. */
+  String dates(int days) {
+    String first = LONG_DATE.format(clock.date());
+    return days == 1 ? first : first + " to " + LONG_DATE.format(clock.date().plusDays(days - 1L));
+  }
+
+  /** The zone with its abbreviation and offset, and when they change. */
+  String zone() {
+    ZonedDateTime start = clock.at(0);
+    String first = clock.zone().getId() + ", " + offset(start);
+    if (!clockChanges) {
+      return first;
+    }
+    ZoneOffsetTransition change = clock.zone().getRules().nextTransition(start.toInstant());
+    ZonedDateTime after = change.getInstant().atZone(clock.zone());
+    return first
+        + " until "
+        + date(after.toLocalDate())
+        + TIME.format(change.getDateTimeBefore())
+        + ", then "
+        + offset(after)
+        + " from "
+        + TIME.format(after);
+  }
+
+  /** A second of the plan. */
+  String at(int seconds) {
+    ZonedDateTime time = clock.at(seconds);
+    return date(time.toLocalDate()) + TIME.format(time) + abbreviation(time);
+  }
+
+  /** A local time of the floor file or the shot list. */
+  String local(LocalDateTime time) {
+    return at(clock.secondsAt(time));
+  }
+
+  /**
+   * A span; the end carries a date only where it differs from the start's. A line may end where the
+   * text has a line feed, and nowhere else.
+   */
+  String span(Span span) {
+    ZonedDateTime start = clock.at(span.start());
+    ZonedDateTime end = clock.at(span.end());
+    boolean sameDay = start.toLocalDate().equals(end.toLocalDate());
+    boolean sameOffset = start.getOffset().equals(end.getOffset());
+    return date(start.toLocalDate()).replace(' ', '\n')
+        + TIME.format(start)
+        + (sameOffset && sameDay ? "" : abbreviation(start))
+        + (sameDay ? "–" : " –\n" + DATE.format(end) + "\n")
+        + TIME.format(end)
+        + abbreviation(end);
+  }
+
+  /** A length of time, exact to the second. */
+  static String duration(int seconds) {
+    int hours = seconds / SECONDS_PER_HOUR;
+    int minutes = seconds % SECONDS_PER_HOUR / SECONDS_PER_MINUTE;
+    int rest = seconds % SECONDS_PER_MINUTE;
+    StringBuilder text = new StringBuilder();
+    append(text, hours, "h");
+    append(text, minutes, "min");
+    append(text, rest, "s");
+    return text.isEmpty() ? "0" + NO_BREAK + "min" : text.toString();
+  }
+
+  private static void append(StringBuilder text, int amount, String unit) {
+    if (amount > 0) {
+      text.append(text.isEmpty() ? "" : NO_BREAK).append(amount).append(NO_BREAK).append(unit);
+    }
+  }
+
+  private String date(LocalDate date) {
+    return date.equals(clock.date()) ? "" : DATE.format(date) + " ";
+  }
+
+  private String abbreviation(ZonedDateTime time) {
+    return clockChanges ? NO_BREAK + ABBREVIATION.format(time) : "";
+  }
+
+  private static String offset(ZonedDateTime time) {
+    return ABBREVIATION.format(time) + " (UTC" + OFFSET.format(time) + ")";
+  }
+}

@@ -1,0 +1,368 @@
+package rigmorrow.app.runsheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.parser.Parser;
+import org.junit.jupiter.api.Test;
+import rigmorrow.model.plan.Attended;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.plan.PlannedJob;
+import rigmorrow.model.plan.RigPlan;
+import rigmorrow.model.shot.Batch;
+import rigmorrow.model.shot.ShotJob;
+import rigmorrow.model.shot.ShotList;
+import rigmorrow.model.time.PlanClock;
+import rigmorrow.model.work.WorkModel;
+
+class RunSheetsTest {
+
+  private static final String ADVICE =
+      "A plan is advice: local rules and qualified people decide; never a release to operate.";
+
+  private final Batch batch = SampleDay.batch(SampleDay.SUMMER);
+  private final Plan plan = SamplePlan.of(batch);
+  private final String html = RunSheets.html(batch, plan);
+  private final Document page = read(html);
+
+  @Test
+  void isHtmlWithoutParseErrors() {
+    Parser parser = Parser.htmlParser().setTrackErrors(50);
+
+    parser.parseInput(html, "");
+
+    assertThat(parser.getErrors()).isEmpty();
+    assertThat(page.selectFirst("html").attr("lang")).isEqualTo("en");
+    assertThat(page.title()).contains("Hall <2> & yard").contains("Monday 1 June 2026");
+  }
+
+  @Test
+  void needsNeitherNetworkNorScript() {
+    assertThat(page.select("script, link, img, iframe, object, [src], [style], [onclick]"))
+        .isEmpty();
+    assertThat(page.select("a")).allMatch(link -> link.attr("href").startsWith("#"));
+    assertThat(html).doesNotContain("url(").doesNotContain("@import").doesNotContain("http");
+  }
+
+  @Test
+  void headingsGoDownOneLevelAtATime() {
+    int level = 0;
+    for (Element heading : page.select("h1, h2, h3, h4, h5, h6")) {
+      int next = heading.tagName().charAt(1) - '0';
+      assertThat(next).as(heading.text()).isLessThanOrEqualTo(level + 1);
+      level = next;
+    }
+    assertThat(page.select("h1")).hasSize(1);
+  }
+
+  @Test
+  void everyTableHeaderHasAScopeAndEveryIdIsUnique() {
+    assertThat(page.select("th")).isNotEmpty().allMatch(header -> header.hasAttr("scope"));
+    assertThat(page.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
+    assertThat(page.select("[aria-labelledby]").eachAttr("aria-labelledby"))
+        .allMatch(id -> page.getElementById(id) != null);
+  }
+
+  @Test
+  void theIndexLinksToEverySheet() {
+    assertThat(page.select("nav a").eachAttr("href"))
+        .containsExactly("#rig-1", "#rig-2", "#rig-3", "#operator-1", "#operator-2", "#operator-3")
+        .allMatch(link -> page.selectFirst(link) != null);
+  }
+
+  @Test
+  void everySheetSaysThatAPlanIsAdvice() {
+    assertThat(page.select("section.sheet"))
+        .hasSize(7)
+        .allMatch(sheet -> sheet.select(".advice").text().equals(ADVICE));
+  }
+
+  @Test
+  void everyPlannedJobStandsOnItsRigsSheetInOrder() {
+    for (int i = 0; i < plan.rigs().size(); i++) {
+      List<String> names =
+          plan.rigs().get(i).jobs().stream().map(job -> shotJob(job.job()).name()).toList();
+
+      assertThat(page.select("#rig-" + (i + 1) + " tr.entry .name").eachText()).isEqualTo(names);
+    }
+  }
+
+  @Test
+  void everyPartOfAJobStandsThereWithItsTimeAndPeople() {
+    assertThat(entry("rig-1", 1).select(".parts li").eachText())
+        .containsExactly(
+            "Changeover 09:10–09:14 (4 min 30 s) Ada L. and Ben <B> 2 people",
+            "Warm-up 09:14–09:24 (10 min)",
+            "Load 09:14–09:16 (2 min) Ada L. and Ben <B> 2 people",
+            "Rig waits 09:16–09:24 (8 min)",
+            "Capture 09:24–09:34 (10 min) Ada L.",
+            "Unload 09:34–09:35 (1 min) Ada L. and Ben <B> 2 people");
+  }
+
+  @Test
+  void everyTaskStandsOnItsOperatorsSheet() {
+    for (int i = 0; i < 3; i++) {
+      String operator = batch.floor().crew().get(i).id();
+      List<String> times = page.select("#operator-" + (i + 1) + " tr.entry .when").eachText();
+
+      assertThat(times).hasSize(tasksOf(operator)).isSorted();
+    }
+    assertThat(tasksOf("ada")).isEqualTo(11);
+  }
+
+  private int tasksOf(String operator) {
+    return plan.rigs().stream()
+        .flatMap(rig -> rig.jobs().stream())
+        .mapToInt(job -> tasksOf(operator, job))
+        .sum();
+  }
+
+  private static int tasksOf(String operator, PlannedJob job) {
+    Attended changeover = job.changeover();
+    return (changeover != null && changeover.operators().contains(operator) ? 1 : 0)
+        + (job.load().operators().contains(operator) ? 1 : 0)
+        + (job.captureOperators().contains(operator) ? 1 : 0)
+        + (job.unload().operators().contains(operator) ? 1 : 0);
+  }
+
+  @Test
+  void aSharedTaskNamesTheOtherAndWhoIsInCharge() {
+    assertThat(page.select("#operator-1").text())
+        .contains("2 people With Ben <B>, you are in charge");
+    assertThat(page.select("#operator-2").text())
+        .contains("2 people With Ada L., Ada L. is in charge");
+  }
+
+  @Test
+  void theCautionsOfTasksThatFollowEachOtherStandAtTheFirst() {
+    List<String> cautions =
+        page.select("#operator-1 tr.entry td:last-child").eachText().subList(5, 9);
+
+    assertThat(cautions.get(0)).startsWith("Glass: check for cracks");
+    assertThat(cautions.subList(1, 4)).containsOnly("Cautions as at task 6");
+  }
+
+  @Test
+  void everyJobLeftOutStandsThereWithItsSentences() {
+    String front = page.select("section.first").text();
+
+    plan.leftOut()
+        .forEach(
+            left ->
+                assertThat(front).contains(shotJob(left.job()).name()).contains(left.sentences()));
+    assertThat(front)
+        .contains("Needs measuring")
+        .contains("No rig can take it")
+        .contains("No room in the plan");
+  }
+
+  @Test
+  void aLateJobIsMarkedInWords() {
+    assertThat(page.select("section.first td strong").eachText()).contains("20 min");
+    assertThat(entry("rig-1", 1).text()).contains("Due 09:30: LATE by 20 min");
+    assertThat(entry("rig-1", 0).text()).contains("Due 09:00 (must): kept, 1 h 48 min to spare");
+  }
+
+  @Test
+  void namesAndNotesAreEscaped() {
+    assertThat(page.select("#rig-1 .name").eachText()).contains(SampleDay.HOSTILE_NAME);
+    assertThat(html).doesNotContain("<script").doesNotContain("<b>me").doesNotContain("Ben <B>");
+    assertThat(entry("rig-1", 1).text()).contains("Note Mind <b>me</b>");
+  }
+
+  @Test
+  void controlCharactersBecomeSpaces() {
+    ShotJob plain = shotJob("J1");
+    ShotJob odd =
+        new ShotJob(
+            "J1",
+            plain.article(),
+            null,
+            "A\u0000B\u001bC",
+            "S",
+            "spin",
+            plain.item(),
+            plain.setup(),
+            null,
+            null,
+            null,
+            1,
+            null);
+    List<ShotJob> jobs =
+        batch.shotList().jobs().stream().map(job -> job.id().equals("J1") ? odd : job).toList();
+    Batch oddBatch = new Batch(batch.floor(), new ShotList(SampleDay.SUMMER, 1, jobs, List.of()));
+
+    assertThat(RunSheets.html(oddBatch, plan)).contains("A B C");
+  }
+
+  @Test
+  void everyComputedCautionStandsOnTheRigsAndTheOperatorsSheet() {
+    WorkModel work = new WorkModel(batch.floor());
+    for (RigPlan rig : plan.rigs()) {
+      for (PlannedJob job : rig.jobs()) {
+        List<String> cautions =
+            work.of(shotJob(job.job()), batch.floor().rig(rig.rig()).orElseThrow()).cautions();
+        String operatorSheet =
+            job.load().operators().contains("ada") ? "#operator-1" : "#operator-2";
+
+        assertThat(
+                page.select("section:has(h2:contains(" + rig.rig() + ")) .cautions li").eachText())
+            .containsAll(cautions);
+        assertThat(page.select(operatorSheet + " .cautions li").eachText()).containsAll(cautions);
+      }
+    }
+  }
+
+  @Test
+  void eachKindOfCautionIsShown() {
+    assertThat(
+            String.join("\n", page.select("#rig-1 .cautions li, #rig-2 .cautions li").eachText()))
+        .contains("Heavy: 38.0 kg")
+        .contains("Glass: check for cracks")
+        .contains("Hanging load of 0.4 kg")
+        .contains("Mains on a turning head (230 V, 60 W)")
+        .contains("Size or mass is an estimate")
+        .contains("Moving arm")
+        .contains("Grey paper: do not step on it.")
+        .contains("Rotator head: check the safety wire.")
+        .contains("Platform edge: mind the step.");
+  }
+
+  @Test
+  void kitPowerHangingHolderAndPicturesAreSpelledOut() {
+    assertThat(entry("rig-2", 0).text())
+        .contains("Rotator head, RH-1: fetch from Shelf A")
+        .contains("Fetch Rotator head (RH-1) from Shelf A, mount and align (3 min) 2 people")
+        .contains("Stand it on the plate, hang its straps: 0.4 kg hanging, drop 600 mm.")
+        .contains("Row 2: 24 frames at 22.5° elevation over 360°, stop and go")
+        .contains("In all 60 pictures");
+    assertThat(entry("rig-2", 1).text())
+        .contains("Connect power: 230 V, 60 W, plug F.")
+        .contains("Size (L × W × H) 300 × 200 × 250 mm (estimate)")
+        .contains("Mass 2 kg (estimate)")
+        .contains("Sample arrives 08:00");
+    assertThat(entry("rig-1", 1).text())
+        .contains("Fix it in the holder (0.35 kg).")
+        .contains("Measure the height by hand.")
+        .contains("Background: White, lit directly to Grey (4 min 30 s, then 10 min by itself)")
+        .contains("4 stills (elevation/turn): 0°/0°, 0°/90°, 0°/180°, 45°/45°")
+        .contains("3 focus brackets for each picture");
+    assertThat(entry("rig-1", 0).text()).contains("GTIN 4006381333931").contains("Running already");
+  }
+
+  @Test
+  void gapsBreaksAndClosuresAreLines() {
+    assertThat(page.select("#rig-1 .remark").eachText())
+        .contains("Nothing planned 07:13–09:10 (1 h 57 min)");
+    assertThat(page.select("#rig-2 .remark").last().text())
+        .isEqualTo(
+            "Nothing planned 11:13–13:00 (1 h 47 min); Rig closes 13:00; Closed 13:00–14:00: Lamp"
+                + " service; Rig opens 14:00; Nothing planned 14:00–18:00 (4 h); Rig closes 18:00");
+    assertThat(page.select("#operator-1 .remark").first().text())
+        .startsWith("Shift starts 00:00; No task");
+    assertThat(page.select("#operator-1 .remark").last().text())
+        .contains("Break 12:00–12:30; No task 12:30–16:00 (3 h 30 min); Shift ends 16:00");
+  }
+
+  @Test
+  void anEmptyRigAndAnEmptyOperatorGetASheetThatSaysSo() {
+    assertThat(page.select("#rig-3 .nothing").text()).isEqualTo("Nothing is planned on this rig.");
+    assertThat(page.select("#operator-3 .nothing").text())
+        .isEqualTo("Nothing is planned for this operator.");
+  }
+
+  @Test
+  void timesAreRightWhereAnHourComesTwice() {
+    Batch autumn = SampleDay.batch(LocalDate.of(2026, 10, 25));
+    int secondHalfPastTwo = 3 * 3600 + 1800;
+    Document night =
+        read(RunSheets.html(autumn, SamplePlan.withNightJob(autumn, secondHalfPastTwo)));
+
+    assertThat(night.select("#rig-3 .parts .when").eachText())
+        .containsExactly("02:30–02:32 CET", "02:32–02:42 CET", "02:42–02:43 CET");
+    assertThat(night.select("#rig-3 .remark").eachText())
+        .contains("Rig opens 00:00 CEST; Nothing planned 00:00 CEST–02:30 CET (3 h 30 min)");
+    assertThat(night.select("#rig-1 tr.entry .when").first().text()).isEqualTo("07:00–07:02 CET");
+    assertThat(night.select("section.first .facts").text())
+        .contains("Europe/Berlin, CEST (UTC+02:00) until 03:00, then CET (UTC+01:00) from 02:00");
+  }
+
+  @Test
+  void timesAreRightWhereAnHourIsLost() {
+    Batch spring = SampleDay.batch(LocalDate.of(2027, 3, 28));
+    Document night = read(RunSheets.html(spring, SamplePlan.withNightJob(spring, 2 * 3600 - 60)));
+
+    assertThat(night.select("#rig-3 .parts .when").eachText())
+        .containsExactly("01:59 CET–03:01 CEST", "03:01–03:11 CEST", "03:11–03:12 CEST");
+  }
+
+  @Test
+  void aTimeOnTheNextDayCarriesItsDate() {
+    Document night = read(RunSheets.html(batch, SamplePlan.withNightJob(batch, 86400 - 300)));
+
+    assertThat(night.select("#rig-3 .parts .when").eachText())
+        .containsExactly("23:55–23:57", "23:57 – Tue 2 Jun 00:07", "Tue 2 Jun 00:07–00:08");
+  }
+
+  @Test
+  void refusesAPlanOfAnotherBatch() {
+    Batch other = new Batch(batch.floor(), new ShotList(SampleDay.SUMMER, 1, List.of(), List.of()));
+
+    assertThatThrownBy(() -> RunSheets.html(other, plan))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("the plan names job J1, the shot list does not");
+    assertThat(PlanClock.of(other).date()).isEqualTo(SampleDay.SUMMER);
+  }
+
+  @Test
+  void saysSoWhenThePlanBreaksHardRules() {
+    Plan broken =
+        new Plan(
+            plan.floor(),
+            plan.zone(),
+            plan.date(),
+            plan.days(),
+            plan.rigs(),
+            plan.leftOut(),
+            new rigmorrow.model.plan.PlanFigures(60, 3, 0, 0, 0, 5, 3, 1, 1200, 450, 1),
+            plan.origin());
+
+    assertThat(read(RunSheets.html(batch, broken)).select(".warning").text())
+        .contains("breaks hard rules");
+    assertThat(page.select(".warning")).isEmpty();
+  }
+
+  /** No-break spaces are a matter of looks. */
+  private static Document read(String html) {
+    return Jsoup.parse(html.replace('\u00a0', ' '));
+  }
+
+  private Element entry(String sheet, int index) {
+    return page.select("#" + sheet + " tr.entry").get(index);
+  }
+
+  private ShotJob shotJob(String id) {
+    return batch.shotList().jobs().stream()
+        .filter(job -> job.id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void everyTagIsBalanced() {
+    for (String tag :
+        List.of("section", "table", "tr", "td", "ul", "ol", "p", "span", "dl", "bdi")) {
+      assertThat(count("<" + tag + "[ >]")).as(tag).isEqualTo(count("</" + tag + ">"));
+    }
+  }
+
+  private long count(String pattern) {
+    return Pattern.compile(pattern).matcher(html).results().count();
+  }
+}

@@ -22,6 +22,14 @@ final class DayLines<T> {
   private final String idle;
   private final List<Event<T>> events = new ArrayList<>();
 
+  /**
+   * One line of a day: something to do, or a remark such as a break or a gap.
+   *
+   * @param entry what to do; null for a remark
+   * @param remark empty for something to do
+   */
+  record Line<T>(@Nullable T entry, String remark) {}
+
   /** What an event says of the working hours, in the order in which equal times are told. */
   private enum Kind {
     CLOSES,
@@ -72,12 +80,12 @@ final class DayLines<T> {
     events.add(new Event<>(Kind.BUSY, span, entry, ""));
   }
 
-  List<DayLine<T>> lines() {
+  List<Line<T>> lines() {
     events.sort(
         Comparator.<Event<T>>comparingInt(event -> event.span.start())
             .thenComparing(event -> event.kind)
             .thenComparingInt(event -> event.span.end()));
-    List<DayLine<T>> lines = new ArrayList<>();
+    List<Line<T>> lines = new ArrayList<>();
     List<String> remarks = new ArrayList<>();
     boolean open = false;
     int busyUntil = 0;
@@ -93,7 +101,7 @@ final class DayLines<T> {
         remarks.add(event.remark);
       } else {
         flush(remarks, lines);
-        lines.add(new DayLine<>(event.entry, ""));
+        lines.add(new Line<>(event.entry, ""));
       }
     }
     flush(remarks, lines);
@@ -105,9 +113,9 @@ final class DayLines<T> {
   }
 
   /** Remarks that follow each other share a line. */
-  private static <T> void flush(List<String> remarks, List<DayLine<T>> lines) {
+  private static <T> void flush(List<String> remarks, List<Line<T>> lines) {
     if (!remarks.isEmpty()) {
-      lines.add(new DayLine<>(null, String.join("; ", remarks)));
+      lines.add(new Line<>(null, String.join("; ", remarks)));
       remarks.clear();
     }
   }

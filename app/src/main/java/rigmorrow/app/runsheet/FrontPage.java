@@ -16,13 +16,13 @@ record FrontPage(
     String floor,
     String date,
     String warning,
-    List<Fact> facts,
+    List<SheetDocument.Fact> facts,
     List<Late> late,
     List<Left> leftOut) {
 
   /** A planned job after its promise. */
-  record Late(JobLabel job, String rig, String promise, String lateBy) {}
+  record Late(JobCard.Label job, String rig, String promise, String lateBy) {}
 
   /** A job that is not done, and why. */
-  record Left(JobLabel job, String promise, String cause, List<String> sentences) {}
+  record Left(JobCard.Label job, String promise, String cause, List<String> sentences) {}
 }

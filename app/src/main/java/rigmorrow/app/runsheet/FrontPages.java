@@ -28,16 +28,16 @@ final class FrontPages {
         plan.leftOut().stream().map(left -> left(left, names, times)).toList());
   }
 
-  private static List<Fact> facts(Plan plan, TimeText times) {
+  private static List<SheetDocument.Fact> facts(Plan plan, TimeText times) {
     PlanFigures figures = plan.figures();
     return List.of(
-        new Fact("Time zone", times.zone()),
-        new Fact(
+        new SheetDocument.Fact("Time zone", times.zone()),
+        new SheetDocument.Fact(
             "Last job ends", figures.planned() == 0 ? "no job" : times.at(figures.finishedAt())),
-        new Fact("Jobs planned", String.valueOf(figures.planned())),
-        new Fact("Jobs late", String.valueOf(figures.lateJobs())),
-        new Fact("Jobs left out", String.valueOf(figures.leftOut())),
-        new Fact(
+        new SheetDocument.Fact("Jobs planned", String.valueOf(figures.planned())),
+        new SheetDocument.Fact("Jobs late", String.valueOf(figures.lateJobs())),
+        new SheetDocument.Fact("Jobs left out", String.valueOf(figures.leftOut())),
+        new SheetDocument.Fact(
             "Changeover work", TimeText.duration(Math.toIntExact(figures.changeoverSeconds()))));
   }
 
@@ -56,7 +56,7 @@ final class FrontPages {
         .map(
             line ->
                 new FrontPage.Late(
-                    JobLabel.of(names.job(line.job.job())),
+                    JobCard.Label.of(names.job(line.job.job())),
                     names.place(line.rig),
                     promise(names.job(line.job.job()), times),
                     TimeText.duration(line.job.lateSeconds())))
@@ -71,7 +71,7 @@ final class FrontPages {
           case NO_RIG -> "No rig can take it";
           case NO_ROOM -> "No room in the plan";
         };
-    return new FrontPage.Left(JobLabel.of(job), promise(job, times), cause, left.sentences());
+    return new FrontPage.Left(JobCard.Label.of(job), promise(job, times), cause, left.sentences());
   }
 
   private static String promise(ShotJob job, TimeText times) {

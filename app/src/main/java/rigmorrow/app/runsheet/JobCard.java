@@ -1,6 +1,7 @@
 package rigmorrow.app.runsheet;
 
 import java.util.List;
+import rigmorrow.model.shot.ShotJob;
 
 /**
  * Everything about one planned job that a run sheet may print. Empty text means that there is
@@ -23,7 +24,7 @@ import java.util.List;
  * @param note of the shot list
  */
 record JobCard(
-    JobLabel label,
+    Label label,
     String state,
     List<String> measures,
     String setup,
@@ -38,6 +39,19 @@ record JobCard(
     List<String> sampleTimes,
     List<String> cautions,
     String note) {
+
+  /**
+   * What a job is called on every sheet.
+   *
+   * @param gtin empty when not given
+   */
+  record Label(String id, String article, String gtin, String name, String sample) {
+
+    static Label of(ShotJob job) {
+      String gtin = job.gtin();
+      return new Label(job.id(), job.article(), gtin == null ? "" : gtin, job.name(), job.sample());
+    }
+  }
 
   /**
    * One changeover step.

@@ -34,7 +34,7 @@ final class JobCards {
     Recipe recipe = recipe(job);
     String note = job.note();
     return new JobCard(
-        JobLabel.of(job),
+        JobCard.Label.of(job),
         names.pinned(job.id()),
         ItemText.measures(job.item()),
         setup(job),

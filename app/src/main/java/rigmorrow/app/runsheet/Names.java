@@ -72,10 +72,10 @@ final class Names {
   }
 
   /** The values of a setup by attribute label, in floor order. */
-  List<Fact> setup(Setup setup) {
+  List<SheetDocument.Fact> setup(Setup setup) {
     return floor.attributes().stream()
         .filter(attribute -> setup.value(attribute.id()) != null)
-        .map(attribute -> new Fact(attribute.label(), value(attribute, setup)))
+        .map(attribute -> new SheetDocument.Fact(attribute.label(), value(attribute, setup)))
         .toList();
   }
 

@@ -10,7 +10,12 @@ import java.util.List;
  * @param lines tasks and remarks in order of time
  */
 record OperatorSheet(
-    String anchor, String id, String name, int tasks, List<Fact> facts, List<DayLine<Task>> lines) {
+    String anchor,
+    String id,
+    String name,
+    int tasks,
+    List<SheetDocument.Fact> facts,
+    List<DayLines.Line<Task>> lines) {
 
   /**
    * Something one operator does.
@@ -31,7 +36,7 @@ record OperatorSheet(
       String duration,
       String rig,
       String part,
-      JobLabel job,
+      JobCard.Label job,
       String people,
       String with,
       List<JobCard.Step> steps,

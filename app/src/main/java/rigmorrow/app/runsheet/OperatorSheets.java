@@ -38,7 +38,7 @@ final class OperatorSheets {
       return attended.span();
     }
 
-    private JobLabel job() {
+    private JobCard.Label job() {
       return card.label();
     }
   }
@@ -85,13 +85,13 @@ final class OperatorSheets {
       told = sameJob ? told : i + 1;
       day.entry(own.get(i).span(), task(own.get(i), operator.id(), i + 1, told));
     }
-    List<Fact> facts =
+    List<SheetDocument.Fact> facts =
         List.of(
-            new Fact("Shift", spans(shifts)),
-            new Fact("Breaks", spans(breaks)),
-            new Fact("Tasks", String.valueOf(own.size())),
-            new Fact("Hands-on time", TimeText.duration(handsOnSeconds(own))),
-            new Fact("Times in", times.zone()));
+            new SheetDocument.Fact("Shift", spans(shifts)),
+            new SheetDocument.Fact("Breaks", spans(breaks)),
+            new SheetDocument.Fact("Tasks", String.valueOf(own.size())),
+            new SheetDocument.Fact("Hands-on time", TimeText.duration(handsOnSeconds(own))),
+            new SheetDocument.Fact("Times in", times.zone()));
     return new OperatorSheet(
         anchor, operator.id(), operator.name(), own.size(), facts, day.lines());
   }

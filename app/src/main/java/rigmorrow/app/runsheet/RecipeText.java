@@ -10,6 +10,8 @@ import rigmorrow.model.recipe.Recipe;
 /** Says which pictures a recipe takes. */
 final class RecipeText {
 
+  private static final double FULL_TURN_DEG = 360;
+
   private RecipeText() {}
 
   static List<String> pictures(Recipe recipe) {
@@ -18,7 +20,7 @@ final class RecipeText {
     int pictures = recipe.stills().size();
     for (FrameRow row : recipe.rows()) {
       pictures += row.frames();
-      lines.add("Row " + rowNumber++ + ": " + row(row));
+      lines.add("Row " + rowNumber++ + ": elevation " + row(row));
     }
     if (!recipe.stills().isEmpty()) {
       lines.add(
@@ -38,11 +40,10 @@ final class RecipeText {
   }
 
   private static String row(FrameRow row) {
-    return count(row.frames()).replace("picture", "frame")
-        + " at "
-        + degrees(row.elevationDeg())
-        + " elevation over "
-        + degrees(row.sweepDeg())
+    return degrees(row.elevationDeg())
+        + ", "
+        + count(row.frames()).replace("picture", "frame")
+        + (row.sweepDeg() == FULL_TURN_DEG ? "" : " over " + degrees(row.sweepDeg()))
         + (row.turning() ? ", plate turning" : ", stop and go");
   }
 

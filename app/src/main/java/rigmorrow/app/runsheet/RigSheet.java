@@ -15,9 +15,9 @@ record RigSheet(
     String id,
     String name,
     int jobs,
-    List<Fact> facts,
-    List<Fact> setup,
-    List<DayLine<Job>> lines) {
+    List<SheetDocument.Fact> facts,
+    List<SheetDocument.Fact> setup,
+    List<DayLines.Line<Job>> lines) {
 
   /**
    * A job with its times.

@@ -45,17 +45,18 @@ final class RigSheets {
         day.lines());
   }
 
-  private List<Fact> facts(Rig rig, RigPlan plan, List<Span> open) {
-    List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact("Kind", rig.kind()));
-    facts.add(new Fact("Open", spans(open)));
-    facts.add(new Fact("Jobs", String.valueOf(plan.jobs().size())));
+  private List<SheetDocument.Fact> facts(Rig rig, RigPlan plan, List<Span> open) {
+    List<SheetDocument.Fact> facts = new ArrayList<>();
+    facts.add(new SheetDocument.Fact("Kind", rig.kind()));
+    facts.add(new SheetDocument.Fact("Open", spans(open)));
+    facts.add(new SheetDocument.Fact("Jobs", String.valueOf(plan.jobs().size())));
     if (!plan.jobs().isEmpty()) {
       int start = plan.jobs().get(0).whole().start();
       int end = plan.jobs().get(plan.jobs().size() - 1).whole().end();
-      facts.add(new Fact("First start to last end", times.span(new Span(start, end))));
+      facts.add(
+          new SheetDocument.Fact("First start to last end", times.span(new Span(start, end))));
     }
-    facts.add(new Fact("Times in", times.zone()));
+    facts.add(new SheetDocument.Fact("Times in", times.zone()));
     return facts;
   }
 

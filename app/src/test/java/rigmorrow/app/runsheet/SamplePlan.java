@@ -3,6 +3,7 @@ package rigmorrow.app.runsheet;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import rigmorrow.model.floor.Rig;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.KitUse;
@@ -47,8 +48,7 @@ final class SamplePlan {
     Rig table = batch.floor().rigs().get(0);
     ChangeoverModel changeovers = new ChangeoverModel(batch.floor());
     List<ChangeoverStep> toGrey =
-        changeovers.steps(
-            table, table.initialSetup(), new Setup(java.util.Map.of("background", "grey")));
+        changeovers.steps(table, table.initialSetup(), new Setup(Map.of("background", "grey")));
     Rig platform = batch.floor().rigs().get(1);
     ChangeoverStep fetch =
         changeovers.kitMove(batch.floor().kits().get(0), "RH-1", "Shelf A", platform);

@@ -14,9 +14,9 @@ public final class Demo {
 
   /**
    * A shot list with a floor of a fitting size: six rigs for a day of up to 200 jobs, ten for a day
-   * of up to 600, and twelve over as many days as 200 jobs a day take.
+   * of up to 600, and twelve over as many days as 250 jobs a day take.
    *
-   * @param jobs 1 to 6,200
+   * @param jobs 1 to 7,750
    * @param seed of all that is drawn
    * @param date first day of the plan
    */

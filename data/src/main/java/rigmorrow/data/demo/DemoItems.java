@@ -1,6 +1,7 @@
 package rigmorrow.data.demo;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.data.demo.DemoProduct.Trait;
@@ -9,7 +10,7 @@ import rigmorrow.model.shot.HeightSource;
 import rigmorrow.model.shot.Item;
 import rigmorrow.model.shot.Power;
 
-/** Draws one sample of a product: its size, mass and nature. */
+/** Draws one sample of a product: its size, mass, nature and number. */
 final class DemoItems {
   /** Length of the straps or strings above a hung item's own height. */
   private static final int STRINGS_MM = 120;
@@ -17,6 +18,12 @@ final class DemoItems {
   private static final double STRAP_KG = 0.15;
   private static final double HOLDER_KG = 0.6;
   private static final int OFF_CENTRE_MM = 80;
+
+  /**
+   * GS1 prefix 952 is kept for demonstrations and examples (GS1 company prefix list, from memory),
+   * so no real product has such a number.
+   */
+  private static final String DEMO_PREFIX = "952";
 
   private DemoItems() {}
 
@@ -90,5 +97,25 @@ final class DemoItems {
     return draw < DemoKnobs.BY_HAND_SHARE + DemoKnobs.BY_DEVICE_SHARE
         ? HeightSource.DEVICE
         : HeightSource.LIST;
+  }
+
+  /**
+   * A GTIN-13 of the demo prefix.
+   *
+   * @param article 0 to 999,999,999
+   */
+  static String gtin13(int article) {
+    String digits = DEMO_PREFIX + String.format(Locale.ROOT, "%09d", article);
+    return digits + checkDigit(digits);
+  }
+
+  /** Weights 3 and 1 from the right (GS1 General Specifications, check digit calculation). */
+  static int checkDigit(String digits) {
+    int sum = 0;
+    for (int at = 0; at < digits.length(); at++) {
+      int weight = (digits.length() - at) % 2 == 1 ? 3 : 1;
+      sum += weight * Character.digit(digits.charAt(at), 10);
+    }
+    return (10 - sum % 10) % 10;
   }
 }

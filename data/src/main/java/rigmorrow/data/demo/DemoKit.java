@@ -27,60 +27,12 @@ final class DemoKit {
   static List<Kit> forRigs(int rigs) {
     int pieces = rigs > DemoRigs.FIRST ? 2 : 1;
     return List.of(
-        kit(
-            ROTATOR_HEAD,
-            "Overhead rotator head",
-            rotator(6, 1000),
-            units(ROTATOR_HEAD, SHELF, pieces),
-            150,
-            1,
-            DemoCrew.RIGGING,
-            "Overhead load: check the safety wire."),
-        kit(
-            POWERED_HEAD,
-            "Powered turning head",
-            socket(300, "C K"),
-            units(POWERED_HEAD, SHELF, pieces),
-            120,
-            1,
-            DemoCrew.ELECTRICAL,
-            null),
-        kit(
-            MACRO_LENS,
-            "Macro lens",
-            Equipment.of(MACRO_LENS),
-            units(MACRO_LENS, SAFE, pieces),
-            40,
-            1,
-            DemoCrew.CAMERA,
-            null),
-        kit(
-            DOCKING_ARM,
-            "Docking camera arm",
-            Equipment.of(DOCKING_ARM),
-            units(DOCKING_ARM, "R3", 1),
-            240,
-            2,
-            DemoCrew.RIGGING,
-            "Lock the castors before the arm moves."),
-        kit(
-            HOLDER,
-            "Holder",
-            Equipment.of(Equipment.HOLDER),
-            units(HOLDER, SHELF, pieces + 1),
-            20,
-            1,
-            DemoCrew.HANDLING,
-            null),
-        kit(
-            LIFTING_AID,
-            "Lift trolley",
-            Equipment.of(Equipment.LIFTING_AID),
-            units(LIFTING_AID, SHELF, pieces),
-            45,
-            1,
-            DemoCrew.HANDLING,
-            "Keep feet clear of the lift trolley."));
+        rotatorHead(pieces),
+        poweredHead(pieces),
+        macroLens(pieces),
+        dockingArm(),
+        holder(pieces + 1),
+        liftingAid(pieces));
   }
 
   /** Walking times; the first line that applies counts. */
@@ -107,6 +59,78 @@ final class DemoKit {
   /** An overhead frame of a clear height. */
   static Equipment frame(int heightMm) {
     return new Equipment(Equipment.OVERHEAD_FRAME, null, null, null, null, null, heightMm);
+  }
+
+  private static Kit rotatorHead(int pieces) {
+    return kit(
+        ROTATOR_HEAD,
+        "Overhead rotator head",
+        rotator(6, 1000),
+        units(ROTATOR_HEAD, SHELF, pieces),
+        150,
+        1,
+        DemoCrew.RIGGING,
+        "Overhead load: check the safety wire.");
+  }
+
+  private static Kit poweredHead(int pieces) {
+    return kit(
+        POWERED_HEAD,
+        "Powered turning head",
+        socket(300, "C K"),
+        units(POWERED_HEAD, SHELF, pieces),
+        120,
+        1,
+        DemoCrew.ELECTRICAL,
+        null);
+  }
+
+  private static Kit macroLens(int pieces) {
+    return kit(
+        MACRO_LENS,
+        "Macro lens",
+        Equipment.of(MACRO_LENS),
+        units(MACRO_LENS, SAFE, pieces),
+        40,
+        1,
+        DemoCrew.CAMERA,
+        null);
+  }
+
+  private static Kit dockingArm() {
+    return kit(
+        DOCKING_ARM,
+        "Docking camera arm",
+        Equipment.of(DOCKING_ARM),
+        units(DOCKING_ARM, "R3", 1),
+        240,
+        2,
+        DemoCrew.RIGGING,
+        "Lock the castors before the arm moves.");
+  }
+
+  private static Kit holder(int pieces) {
+    return kit(
+        HOLDER,
+        "Holder",
+        Equipment.of(Equipment.HOLDER),
+        units(HOLDER, SHELF, pieces),
+        20,
+        1,
+        DemoCrew.HANDLING,
+        null);
+  }
+
+  private static Kit liftingAid(int pieces) {
+    return kit(
+        LIFTING_AID,
+        "Lift trolley",
+        Equipment.of(Equipment.LIFTING_AID),
+        units(LIFTING_AID, SHELF, pieces),
+        45,
+        1,
+        DemoCrew.HANDLING,
+        "Keep feet clear of the lift trolley.");
   }
 
   private static Kit kit(

@@ -22,13 +22,13 @@ final class DemoKnobs {
   static final int TWELVE_RIGS_ABOVE_JOBS = 600;
 
   /** Jobs a day on twelve rigs, when the plan has several days. */
-  static final int JOBS_PER_DAY_ON_TWELVE_RIGS = 200;
+  static final int JOBS_PER_DAY_ON_TWELVE_RIGS = 250;
 
   static final LocalTime RIGS_OPEN = LocalTime.of(7, 0);
   static final LocalTime RIGS_CLOSE = LocalTime.of(18, 0);
 
   /** Hands-on time of every changeover step is multiplied by this. */
-  static final double CHANGEOVER_SCALE = 1.0;
+  static final double CHANGEOVER_SCALE = 1.1;
 
   /** Share of the samples promised for noon, before those that arrive late are moved on. */
   static final double NOON_SHARE = 0.40;
@@ -52,7 +52,7 @@ final class DemoKnobs {
   static final double SECOND_RECIPE_SHARE = 0.22;
 
   /** Share of the samples whose client wants a background other than the recipe's. */
-  static final double HOUSE_STYLE_SHARE = 0.45;
+  static final double HOUSE_STYLE_SHARE = 0.55;
 
   /** Share of the samples whose height is measured by hand. */
   static final double BY_HAND_SHARE = 0.05;
@@ -64,22 +64,22 @@ final class DemoKnobs {
   static final double GTIN_SHARE = 0.6;
 
   /** Turns that R2's plate ring may still run before its service is due. */
-  static final int RING_TURNS_LEFT = 40;
+  static final int RING_TURNS_LEFT = 20;
 
   private DemoKnobs() {}
 
   /** Hands-on times beside changeovers. */
   static Handling handling() {
     return new Handling(
-        50,
-        20,
-        120,
-        40,
+        60,
         25,
+        120,
+        45,
+        30,
         20,
-        32,
+        38,
+        18,
         15,
-        12,
         DemoCrew.only(DemoCrew.HANDLING),
         DemoCrew.only(DemoCrew.HANGING),
         DemoCrew.only(DemoCrew.ELECTRICAL));

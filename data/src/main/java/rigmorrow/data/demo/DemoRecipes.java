@@ -41,12 +41,12 @@ final class DemoRecipes {
    */
   static List<Recipe> all(Set<String> lookRigs) {
     return List.of(
-        standing(STILLS, "Six stills", List.of(), stills(10, 6, 60), 8, stillsSetup()),
+        standing(STILLS, "Six stills", List.of(), stills(10, 6, 60), 12, stillsSetup()),
         standing(SPIN, "One-row spin, 36", twice(row(15, 36, false)), List.of(), 2, spinSetup()),
         standing(SPIN_3, "Three-row spin, 3 x 36", threeRows(), List.of(), 1, threeRowSetup()),
         continuousTurn(),
         focusStills(),
-        standing(TOP, "Top view and four sides", List.of(), topStills(), 6, topSetup()),
+        standing(TOP, "Top view and four sides", List.of(), topStills(), 10, topSetup()),
         hungSpin(),
         styledLook(lookRigs),
         lampStills(),
@@ -96,7 +96,7 @@ final class DemoRecipes {
         rows,
         stills,
         LAMP_SECONDS,
-        id.equals(LARGE) ? 4 : 1,
+        id.equals(LARGE) ? 8 : 1,
         Lighting.CONTINUOUS,
         setup,
         equipment,

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import rigmorrow.model.recipe.ItemSetupRule;
 import rigmorrow.model.setup.AttributeValue;
 import rigmorrow.model.setup.Setup;
@@ -28,6 +29,10 @@ final class DemoSetups {
   private DemoSetups() {}
 
   static List<SetupAttribute> attributes() {
+    return Stream.of(aroundTheItem(), lightAndCamera(), atTheItem()).flatMap(List::stream).toList();
+  }
+
+  private static List<SetupAttribute> aroundTheItem() {
     return List.of(
         attribute(ARM, "Camera arm", value("home", "own arm"), value("docked", "docking arm")),
         attribute(
@@ -40,10 +45,14 @@ final class DemoSetups {
             "Background",
             // Light from behind bleeds round the edges of what lets it through or mirrors it
             // (common practice).
-            new AttributeValue("white-direct", "white, lit directly", null, glassy(), null),
+            new AttributeValue("white-direct", "white, lit directly", null, Set.of(CLEAR), null),
             value("white-reflected", "white, by reflection"),
             value("grey", "grey"),
-            value("black", "black")),
+            value("black", "black")));
+  }
+
+  private static List<SetupAttribute> lightAndCamera() {
+    return List.of(
         attribute(
             LIGHTING,
             "Lighting",
@@ -64,7 +73,11 @@ final class DemoSetups {
             value("a-50", "body A, 50 mm"),
             value("a-100", "body A, 100 mm"),
             value("b-70", "body B, 70 mm"),
-            value("b-macro", "body B, macro")),
+            value("b-macro", "body B, macro")));
+  }
+
+  private static List<SetupAttribute> atTheItem() {
+    return List.of(
         attribute(
             SUSPENSION,
             "Suspension",
@@ -103,10 +116,6 @@ final class DemoSetups {
       values.put(attributesAndValues[at], attributesAndValues[at + 1]);
     }
     return new Setup(values);
-  }
-
-  private static Set<String> glassy() {
-    return Set.of(CLEAR);
   }
 
   private static SetupAttribute attribute(String id, String label, AttributeValue... values) {

@@ -101,7 +101,7 @@ public final class DemoShotList {
             String.format(Locale.ROOT, "S%04d", samples),
             product,
             String.format(Locale.ROOT, "00%06d", article),
-            items.nextDouble() < DemoKnobs.GTIN_SHARE ? DemoNumbers.gtin13(article) : null,
+            items.nextDouble() < DemoKnobs.GTIN_SHARE ? DemoItems.gtin13(article) : null,
             item,
             asks(product),
             times(),
@@ -171,6 +171,8 @@ public final class DemoShotList {
 
   /** 1 to 10, the low ones more frequent. */
   private int weight() {
-    return 1 + Math.min(wishes.nextInt(10), wishes.nextInt(10));
+    int one = wishes.nextInt(10);
+    int other = wishes.nextInt(10);
+    return 1 + (wishes.nextInt(3) == 0 ? one : Math.min(one, other));
   }
 }

@@ -14,7 +14,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.data.problem.Problems;
-import rigmorrow.data.shot.JobField;
 import rigmorrow.model.shot.HeightSource;
 
 /** Reads one cell as the kind of value its column has, and counts what was converted. */
@@ -161,24 +160,17 @@ final class CellReader {
     return kept;
   }
 
-  /**
-   * Sizes to the nearest millimetre, masses as they are, anything else whole; null if it cannot.
-   */
+  /** Sizes to the nearest millimetre, masses as they are, the rest whole; null if out of bounds. */
   private static @Nullable Object kept(CsvColumn column, BigDecimal value) {
-    CsvColumn.Kind kind = column.kind();
-    if (kind == CsvColumn.Kind.MASS) {
+    if (column.kind() == CsvColumn.Kind.MASS) {
       double kg = value.doubleValue();
-      double least = column == CsvColumn.HOLDER_MASS ? 0 : JobField.LIGHTEST_KG;
-      return kg >= least && kg <= JobField.HEAVIEST_KG ? Double.valueOf(kg) : null;
+      return column.field().range().holds(kg) ? Double.valueOf(kg) : null;
     }
-    boolean size = kind == CsvColumn.Kind.LENGTH;
     BigDecimal whole = value.setScale(0, RoundingMode.HALF_UP);
-    if ((!size && whole.compareTo(value) != 0) || whole.precision() > 9) {
-      return null;
-    }
-    int number = whole.intValueExact();
-    int least = column == CsvColumn.OFFSET ? 0 : 1;
-    return size && (number < least || number > JobField.LONGEST_MM) ? null : (Object) number;
+    boolean fits = column.kind() == CsvColumn.Kind.LENGTH || whole.compareTo(value) == 0;
+    return fits && column.field().range().holds(whole.doubleValue())
+        ? Integer.valueOf(whole.intValueExact())
+        : null;
   }
 
   private static String bounds(CsvColumn column) {

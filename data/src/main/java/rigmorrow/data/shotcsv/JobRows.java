@@ -1,6 +1,5 @@
 package rigmorrow.data.shotcsv;
 
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -19,13 +18,6 @@ import rigmorrow.model.shot.ShotJob;
 
 /** Turns rows into jobs. */
 final class JobRows {
-  /** Fields that are only right together: one that cannot be read says nothing of the others. */
-  private static final List<Set<JobField>> TOGETHER =
-      List.of(
-          EnumSet.of(JobField.HANGING_MASS_KG, JobField.HANGING_DROP_MM, JobField.STANDS),
-          EnumSet.of(JobField.VOLTS, JobField.WATTS, JobField.PLUG),
-          EnumSet.of(JobField.DUE_AT, JobField.MUST));
-
   private final CsvHeader header;
   private final Floor floor;
   private final Problems problems;
@@ -90,25 +82,20 @@ final class JobRows {
 
   private JobDraft draft(CsvScanner.Row row, String where) {
     JobDraft draft = new JobDraft();
-    Set<JobField> refused = EnumSet.noneOf(JobField.class);
     for (CsvHeader.Known known : header.columns()) {
       String text = row.cell(known.index());
       CsvColumn column = known.column();
-      if (text.isEmpty() || header.unread().contains(column)) {
+      if (text.isEmpty()) {
         continue;
       }
-      Object value = cells.read(where, known, text);
+      boolean unread = header.unread().contains(column);
+      Object value = unread ? null : cells.read(where, known, text);
       if (value == null) {
-        refused.add(column.field());
-      }
-      draft.set(
-          column.field(),
-          column == CsvColumn.RECIPE && value instanceof String name ? recipe(name) : value);
-    }
-    header.unread().forEach(column -> refused.add(column.field()));
-    for (Set<JobField> together : TOGETHER) {
-      if (together.stream().anyMatch(refused::contains)) {
-        together.forEach(field -> draft.set(field, null));
+        draft.refuse(column.field());
+      } else if (column == CsvColumn.RECIPE && value instanceof String name) {
+        draft.set(JobField.RECIPE, recipe(name));
+      } else {
+        draft.set(column.field(), value);
       }
     }
     for (CsvHeader.SetupColumn setup : header.setups()) {

@@ -48,7 +48,8 @@ public final class FitCheck {
     reasons.addAll(new ItemFit(rig, recipe, job.item()).reasons());
     reasons.addAll(new EquipmentFit(floor, rig, recipe, job).reasons());
     addSetup(reasons, rig, job.item(), SetupRequests.of(floor, job));
-    addCrew(reasons, work.of(job, rig));
+    addHandsOn(reasons, "load", work.loading(job, rig));
+    addHandsOn(reasons, "unload", work.unloading(job, rig));
     return new RigFit(rig.id(), reasons);
   }
 
@@ -96,11 +97,6 @@ public final class FitCheck {
                         }
                       });
             });
-  }
-
-  private void addCrew(List<FitReason> reasons, JobWork job) {
-    addHandsOn(reasons, "load", job.load());
-    addHandsOn(reasons, "unload", job.unload());
   }
 
   private void addHandsOn(List<FitReason> reasons, String part, JobWork.HandsOn need) {

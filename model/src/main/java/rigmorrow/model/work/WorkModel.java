@@ -38,16 +38,12 @@ public final class WorkModel {
    */
   public JobWork of(ShotJob job, Rig rig) {
     Item item = job.item();
-    Recipe recipe =
-        floor
-            .recipe(job.recipe())
-            .orElseThrow(() -> new IllegalArgumentException("no recipe " + job.recipe()));
+    Recipe recipe = recipe(job);
     Setup request = SetupRequests.of(floor, job);
     LiftAdvice lift = LiftCheck.of(floor.physics().lift(), item, rig);
-    LiftCrew crew = LiftCheck.light(item) ? LiftCrew.ONE_PERSON : lift.crew();
     EquipmentChoice equipment =
-        EquipmentChoice.of(floor, job, recipe, rig, crew == LiftCrew.LIFTING_AID);
-    HandlingModel handling = new HandlingModel(floor.handling(), recipe, item, crew.people());
+        EquipmentChoice.of(floor, job, recipe, rig, crew(item, lift) == LiftCrew.LIFTING_AID);
+    HandlingModel handling = handling(job, rig);
     CaptureModel capture =
         new CaptureModel(floor, rig, recipe, item, limits(floor, rig, item, request));
     List<TimeTerm> terms = new ArrayList<>(handling.loadTerms());
@@ -58,13 +54,51 @@ public final class WorkModel {
         rig.id(),
         request,
         equipment.kits(),
-        new JobWork.HandsOn(seconds(terms, "load"), handling.people(), handling.loadSkills()),
+        loading(job, rig),
         seconds(terms, "capture"),
         recipe.attended(),
-        new JobWork.HandsOn(seconds(terms, "unload"), handling.people(), handling.unloadSkills()),
+        unloading(job, rig),
         (int) Math.ceil(capture.turns() - ROUNDING_SECONDS),
         terms,
         Cautions.of(floor, rig, item, request, equipment.kits(), lift));
+  }
+
+  /**
+   * Placing and aligning alone, without the capture.
+   *
+   * @throws IllegalArgumentException when the item is not measured or the recipe is unknown
+   */
+  public JobWork.HandsOn loading(ShotJob job, Rig rig) {
+    HandlingModel handling = handling(job, rig);
+    return new JobWork.HandsOn(
+        seconds(handling.loadTerms(), "load"), handling.people(), handling.loadSkills());
+  }
+
+  /**
+   * Taking off alone, without the capture.
+   *
+   * @throws IllegalArgumentException when the item is not measured or the recipe is unknown
+   */
+  public JobWork.HandsOn unloading(ShotJob job, Rig rig) {
+    HandlingModel handling = handling(job, rig);
+    return new JobWork.HandsOn(
+        seconds(handling.unloadTerms(), "unload"), handling.people(), handling.unloadSkills());
+  }
+
+  private HandlingModel handling(ShotJob job, Rig rig) {
+    LiftAdvice lift = LiftCheck.of(floor.physics().lift(), job.item(), rig);
+    int people = crew(job.item(), lift).people();
+    return new HandlingModel(floor.handling(), recipe(job), job.item(), people);
+  }
+
+  private static LiftCrew crew(Item item, LiftAdvice lift) {
+    return LiftCheck.light(item) ? LiftCrew.ONE_PERSON : lift.crew();
+  }
+
+  private Recipe recipe(ShotJob job) {
+    return floor
+        .recipe(job.recipe())
+        .orElseThrow(() -> new IllegalArgumentException("no recipe " + job.recipe()));
   }
 
   /** What a free-standing item bears on a rig's plate; null when it hangs free or is held. */

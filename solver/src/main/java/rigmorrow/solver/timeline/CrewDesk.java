@@ -6,7 +6,13 @@ package rigmorrow.solver.timeline;
  */
 final class CrewDesk {
   private final int[][] hours;
+
+  /** Second from which an operator is free; never before the span that {@link #closes} ends. */
   private final int[] freeAt;
+
+  /** End of the working span an operator is in. */
+  private final int[] closes;
+
   private final int[] span;
   private final int[] starts;
   private final int all;
@@ -19,6 +25,7 @@ final class CrewDesk {
   CrewDesk(CompiledBatch batch) {
     this.hours = batch.crewHours;
     this.freeAt = new int[hours.length];
+    this.closes = new int[hours.length];
     this.span = new int[hours.length];
     this.starts = new int[hours.length];
     this.all = batch.allOperators;
@@ -27,7 +34,8 @@ final class CrewDesk {
   /** Everybody is free from the start. */
   void open() {
     for (int i = 0; i < freeAt.length; i++) {
-      freeAt[i] = 0;
+      freeAt[i] = hours[i][0];
+      closes[i] = hours[i][1];
       span[i] = 0;
     }
   }
@@ -102,13 +110,21 @@ final class CrewDesk {
     for (int rest = chosen; rest != 0; rest &= rest - 1) {
       int one = Integer.numberOfTrailingZeros(rest);
       freeAt[one] = end;
-      int[] spans = hours[one];
-      int at = span[one];
-      while (spans[at + 1] <= end && at + 2 < spans.length) {
-        at += 2;
+      if (end >= closes[one]) {
+        moveOn(one, end);
       }
-      span[one] = at;
     }
+  }
+
+  private void moveOn(int one, int end) {
+    int[] spans = hours[one];
+    int at = span[one];
+    while (spans[at + 1] <= end && at + 2 < spans.length) {
+      at += 2;
+    }
+    span[one] = at;
+    closes[one] = spans[at + 1];
+    freeAt[one] = Math.max(end, spans[at]);
   }
 
   /** Bits of those who were found by the last {@link #ask}. */
@@ -122,9 +138,14 @@ final class CrewDesk {
   }
 
   private int startOf(int one, int time, int seconds) {
+    int start = Math.max(time, freeAt[one]);
+    return closes[one] - start >= seconds ? start : laterStart(one, start, seconds);
+  }
+
+  private int laterStart(int one, int from, int seconds) {
     int[] spans = hours[one];
     int at = span[one];
-    int start = Math.max(Math.max(time, freeAt[one]), spans[at]);
+    int start = from;
     while (spans[at + 1] - start < seconds) {
       at += 2;
       start = Math.max(start, spans[at]);

@@ -5,8 +5,15 @@ import java.nio.file.Path;
 import rigmorrow.data.floor.FloorReader;
 import rigmorrow.data.floor.FloorWriter;
 import rigmorrow.data.json.Trees;
+import rigmorrow.data.plan.PlanCsvWriter;
+import rigmorrow.data.plan.PlanJsonReader;
+import rigmorrow.data.plan.PlanJsonWriter;
 import rigmorrow.data.problem.InputException;
+import rigmorrow.data.shotjson.ShotJsonReader;
+import rigmorrow.data.shotjson.ShotJsonWriter;
 import rigmorrow.model.floor.Floor;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.shot.ShotList;
 
 /** The door to files: picks the format by a file's ending. */
 public final class Formats {
@@ -32,6 +39,59 @@ public final class Formats {
   public static void writeFloor(Floor floor, Path file, SafeFile.Existing existing)
       throws IOException, InputException {
     SafeFile.write(file, FloorWriter.write(floor, notation(file)), existing);
+  }
+
+  /**
+   * Reads a shot list (.json, .yaml or .yml) and checks it against its floor.
+   *
+   * @throws InputException with everything that is wrong with the file
+   * @throws IOException when the file system fails
+   */
+  public static ShotList readShotList(Path file, Floor floor) throws IOException, InputException {
+    Trees.Notation notation = notation(file);
+    return ShotJsonReader.read(file.toString(), InputFile.text(file), notation, floor);
+  }
+
+  /**
+   * Writes a shot list (.json, .yaml or .yml), whole or not at all.
+   *
+   * @throws InputException when the ending is no shot list's
+   * @throws IOException when it cannot be written
+   */
+  public static void writeShotList(ShotList list, Path file, SafeFile.Existing existing)
+      throws IOException, InputException {
+    SafeFile.write(file, ShotJsonWriter.write(list, notation(file)), existing);
+  }
+
+  /**
+   * Reads a plan (.json). Whether it keeps the floor's rules is not asked.
+   *
+   * @throws InputException with everything that is wrong with the file
+   * @throws IOException when the file system fails
+   */
+  public static Plan readPlan(Path file) throws IOException, InputException {
+    return PlanJsonReader.read(file.toString(), InputFile.text(file));
+  }
+
+  /**
+   * Writes a plan in JSON, whole or not at all.
+   *
+   * @throws IOException when it cannot be written
+   */
+  public static void writePlan(Plan plan, Path file, SafeFile.Existing existing)
+      throws IOException {
+    SafeFile.write(file, PlanJsonWriter.write(plan), existing);
+  }
+
+  /**
+   * Writes a plan as a table for spreadsheets, whole or not at all.
+   *
+   * @param list the shot list the plan was made for
+   * @throws IOException when it cannot be written
+   */
+  public static void writePlanTable(Plan plan, ShotList list, Path file, SafeFile.Existing existing)
+      throws IOException {
+    SafeFile.write(file, PlanCsvWriter.write(plan, list), existing);
   }
 
   private static Trees.Notation notation(Path file) throws InputException {

@@ -74,6 +74,15 @@ public final class Scalars {
     return text;
   }
 
+  /** A text that may be empty. */
+  public String anyText(String field) {
+    JsonNode value = cursor.value(field);
+    if (!value.isTextual()) {
+      cursor.refuse(field, "a text");
+    }
+    return value.asText();
+  }
+
   /** One of the known words; a null set accepts any. */
   public String reference(String field, @Nullable Set<String> known, String what) {
     String word = text(field);
@@ -106,6 +115,16 @@ public final class Scalars {
       return (int) range.standIn();
     }
     return value.intValue();
+  }
+
+  /** A whole number that may be large. */
+  public long large(String field, long least) {
+    JsonNode value = cursor.value(field);
+    if (!value.isIntegralNumber() || !value.canConvertToLong() || value.longValue() < least) {
+      cursor.refuse(field, "a whole number of at least " + least);
+      return least;
+    }
+    return value.longValue();
   }
 
   /** A number. */

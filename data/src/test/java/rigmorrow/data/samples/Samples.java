@@ -8,7 +8,9 @@ import java.util.Objects;
 import rigmorrow.data.floor.FloorReader;
 import rigmorrow.data.json.Trees;
 import rigmorrow.data.problem.InputException;
+import rigmorrow.data.shotjson.ShotJsonReader;
 import rigmorrow.model.floor.Floor;
+import rigmorrow.model.shot.ShotList;
 
 /** The samples that go with the program, as tests use them. */
 public final class Samples {
@@ -28,6 +30,16 @@ public final class Samples {
     try {
       String name = "tiny-floor.yaml";
       return FloorReader.read(name, text(name), Trees.Notation.YAML);
+    } catch (InputException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The small shot list for the small floor; it gives every field at least once. */
+  public static ShotList tinyShots() {
+    try {
+      String name = "tiny-shots.json";
+      return ShotJsonReader.read(name, text(name), Trees.Notation.JSON, tinyFloor());
     } catch (InputException e) {
       throw new IllegalStateException(e);
     }

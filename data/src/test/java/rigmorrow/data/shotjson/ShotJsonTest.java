@@ -1,0 +1,58 @@
+package rigmorrow.data.shotjson;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import rigmorrow.data.json.Trees;
+import rigmorrow.data.samples.Samples;
+import rigmorrow.model.floor.Floor;
+import rigmorrow.model.shot.HeightSource;
+import rigmorrow.model.shot.PinState;
+import rigmorrow.model.shot.ShotJob;
+import rigmorrow.model.shot.ShotList;
+
+class ShotJsonTest {
+  private final Floor floor = Samples.tinyFloor();
+  private final ShotList tiny = Samples.tinyShots();
+
+  @ParameterizedTest
+  @EnumSource(Trees.Notation.class)
+  void readsWhatItWrote(Trees.Notation notation) throws Exception {
+    String text = ShotJsonWriter.write(tiny, notation);
+    ShotList again = ShotJsonReader.read("again", text, notation, floor);
+    assertThat(again).isEqualTo(tiny);
+    assertThat(ShotJsonWriter.write(again, notation)).isEqualTo(text);
+  }
+
+  @Test
+  void fillsInWhatIsLeftOut() {
+    ShotJob job = tiny.jobs().get(2);
+    assertThat(job.article()).isEqualTo("unknown-size");
+    assertThat(job.name()).isEqualTo("unknown-size");
+    assertThat(job.sample()).isEqualTo("unknown-size");
+    assertThat(job.weight()).isEqualTo(1);
+    assertThat(job.item().handsNeeded()).isEqualTo(1);
+    assertThat(job.item().heightSource()).isEqualTo(HeightSource.HAND);
+    assertThat(tiny.jobs().get(1).item().heightSource()).isEqualTo(HeightSource.LIST);
+    assertThat(tiny.pins().get(1).state()).isEqualTo(PinState.PLANNED);
+  }
+
+  @Test
+  void leavesUnknownSizesUnknown() {
+    assertThat(tiny.jobs().get(2).item().measured()).isFalse();
+    assertThat(tiny.jobs().get(2).item().massKg()).isNull();
+  }
+
+  @Test
+  void keepsLeadingZerosOfArticles() {
+    assertThat(tiny.jobs().get(0).article()).isEqualTo("004711");
+  }
+
+  @Test
+  void tellsStrapsFromWholeHangingItems() {
+    assertThat(tiny.jobs().get(0).item().hangsFree()).isFalse();
+    assertThat(tiny.jobs().get(0).item().hanging()).isNotNull();
+  }
+}

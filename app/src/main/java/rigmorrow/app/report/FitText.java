@@ -47,6 +47,7 @@ public final class FitText {
     for (int first = 0; first < rigs.size(); first += rigsAtOnce) {
       table(rigs.subList(first, Math.min(rigs.size(), first + rigsAtOnce)), idColumns);
     }
+    legend();
     needsMeasuring();
     reasons("fits nowhere", true);
     reasons("why not on some rigs", false);
@@ -91,6 +92,14 @@ public final class FitText {
     }
     lines.add("");
     lines.addAll(table.lines("", console.columns()));
+  }
+
+  private void legend() {
+    boolean some = fits.stream().flatMap(fit -> fit.rigs().stream()).anyMatch(rig -> !rig.fits());
+    if (some) {
+      lines.add("");
+      lines.add("-2 says: two reasons why not; all of them stand below.");
+    }
   }
 
   private static String cell(RigFit fit) {

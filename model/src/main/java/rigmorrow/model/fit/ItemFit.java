@@ -3,6 +3,7 @@ package rigmorrow.model.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import rigmorrow.model.floor.CameraReach;
 import rigmorrow.model.floor.PlateSize;
 import rigmorrow.model.floor.Rig;
@@ -60,14 +61,9 @@ final class ItemFit {
           away / Math.max(1, middle));
     }
     // Straight down is a matter for an overhead frame where the arm does not go there.
-    recipe.rows().stream()
-        .mapToDouble(row -> row.elevationDeg())
-        .filter(elevation -> elevation < 90)
-        .max()
-        .ifPresent(
-            steepest -> atMost(FitRule.ELEVATION, steepest, camera.maxElevationDeg(), "deg"));
-    recipe.stills().stream()
-        .mapToDouble(still -> still.elevationDeg())
+    DoubleStream.concat(
+            recipe.rows().stream().mapToDouble(row -> row.elevationDeg()),
+            recipe.stills().stream().mapToDouble(still -> still.elevationDeg()))
         .filter(elevation -> elevation < 90)
         .max()
         .ifPresent(

@@ -27,7 +27,12 @@ public final class WorkingHours {
       List<OpenHours> hours, List<OpenHours> breaks, List<Closure> closed, PlanClock clock) {
     List<Span> shut = new ArrayList<>(weekly(breaks, clock));
     for (Closure closure : closed) {
-      shut.add(new Span(clock.secondsAt(closure.from()), clock.secondsAt(closure.to())));
+      int start = clock.secondsAt(closure.from());
+      int end = clock.secondsAt(closure.to());
+      // A closure that begins within the hour a clock change skips may be over before it begins.
+      if (start < end) {
+        shut.add(new Span(start, end));
+      }
     }
     List<Span> spans = merged(weekly(hours, clock));
     for (Span gap : merged(shut)) {

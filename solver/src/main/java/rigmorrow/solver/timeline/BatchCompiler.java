@@ -61,6 +61,7 @@ final class BatchCompiler {
   int sampleCount;
   int[][] rigHours = {};
   int[][] crewHours = {};
+  boolean[] twoStepsAtOnce = {};
   int[] ringLimit = {};
   int[] ringTurns = {};
   int[] ringSeconds = {};
@@ -144,6 +145,10 @@ final class BatchCompiler {
     crewHours =
         crew.stream().map(one -> flat(WorkingHours.of(one, clock), horizon)).toArray(int[][]::new);
     firstOpening = Arrays.stream(rigHours).mapToInt(hours -> hours[0]).min().orElse(0);
+    twoStepsAtOnce = new boolean[floor.rigs().size()];
+    for (int rig = 0; rig < twoStepsAtOnce.length; rig++) {
+      twoStepsAtOnce[rig] = floor.rigs().get(rig).twoStepsAtOnce();
+    }
     ringLimit = rings(PlateRing::serviceEveryTurns, Integer.MAX_VALUE);
     ringTurns = rings(PlateRing::turnsSinceService, 0);
     ringSeconds = rings(PlateRing::serviceSeconds, 0);

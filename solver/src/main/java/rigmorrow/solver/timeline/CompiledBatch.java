@@ -73,6 +73,7 @@ public final class CompiledBatch {
 
   final int[][] crewHours;
 
+  final boolean[] twoStepsAtOnce;
   final int[] ringLimit;
   final int[] ringTurns;
   final int[] ringSeconds;
@@ -127,6 +128,7 @@ public final class CompiledBatch {
     this.sampleCount = from.sampleCount;
     this.rigHours = from.rigHours;
     this.crewHours = from.crewHours;
+    this.twoStepsAtOnce = from.twoStepsAtOnce;
     this.ringLimit = from.ringLimit;
     this.ringTurns = from.ringTurns;
     this.ringSeconds = from.ringSeconds;

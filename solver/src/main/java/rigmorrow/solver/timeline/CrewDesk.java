@@ -14,7 +14,6 @@ final class CrewDesk {
   private final int[] closes;
 
   private final int[] span;
-  private final int[] starts;
   private final int all;
 
   /** Bits of the operators who serve the request that was asked last. */
@@ -27,7 +26,6 @@ final class CrewDesk {
     this.freeAt = new int[hours.length];
     this.closes = new int[hours.length];
     this.span = new int[hours.length];
-    this.starts = new int[hours.length];
     this.all = batch.allOperators;
   }
 
@@ -78,27 +76,36 @@ final class CrewDesk {
   private int askTwo(int leads, int time, int seconds) {
     int now = time;
     while (true) {
-      int firstLead = -1;
+      int first = -1;
+      int firstStart = Integer.MAX_VALUE;
+      for (int rest = leads; rest != 0; rest &= rest - 1) {
+        int one = Integer.numberOfTrailingZeros(rest);
+        int start = startOf(one, now, seconds);
+        if (start < firstStart) {
+          firstStart = start;
+          first = one;
+          if (start == now) {
+            break;
+          }
+        }
+      }
       int second = -1;
-      int leadStart = Integer.MAX_VALUE;
-      int later = Integer.MAX_VALUE;
-      for (int one = 0; one < hours.length; one++) {
-        starts[one] = startOf(one, now, seconds);
-        if ((leads >> one & 1) != 0 && starts[one] < leadStart) {
-          leadStart = starts[one];
-          firstLead = one;
-        }
-      }
-      for (int one = 0; one < hours.length; one++) {
-        if (one != firstLead && starts[one] < later) {
-          later = starts[one];
+      int secondStart = Integer.MAX_VALUE;
+      for (int rest = all & ~(1 << first); rest != 0; rest &= rest - 1) {
+        int one = Integer.numberOfTrailingZeros(rest);
+        int start = startOf(one, now, seconds);
+        if (start < secondStart) {
+          secondStart = start;
           second = one;
+          if (start <= firstStart) {
+            break;
+          }
         }
       }
-      int meet = Math.max(leadStart, later);
-      if (meet == now || leadStart == later) {
-        lead = firstLead;
-        chosen = 1 << firstLead | 1 << second;
+      int meet = Math.max(firstStart, secondStart);
+      if (meet == now || firstStart == secondStart) {
+        lead = first;
+        chosen = 1 << first | 1 << second;
         return meet;
       }
       now = meet;

@@ -36,8 +36,10 @@ final class SetupTable {
   private final CrewMask crewMask;
   private final Map<Setup, Integer> stateNumbers = new HashMap<>();
   private final List<Setup> states = new ArrayList<>();
-  private final Map<Long, List<ChangeoverStep>> sharedSteps = new HashMap<>();
   private int[][] rows = new int[16][];
+
+  /** For two people: the parts of each change, by state and request. */
+  private int[][][] parts = new int[16][][];
 
   /** Operators who have all of some skills, as bits. */
   interface CrewMask {
@@ -58,11 +60,25 @@ final class SetupTable {
     return row[request * STRIDE + NEXT] == UNKNOWN ? fill(state, request) : row;
   }
 
-  /** The steps of one change, for the run sheet and for what two people share. */
+  /** The steps of one change, for the run sheet. */
   List<ChangeoverStep> steps(int state, int request) {
-    return sharedSteps.computeIfAbsent(
-        (long) state * requests.size() + request,
-        key -> model.steps(rig, states.get(state), requests.get(request)));
+    return model.steps(rig, states.get(state), requests.get(request));
+  }
+
+  /** Attended seconds, unattended seconds and people of each step of one change, one by one. */
+  int[] parts(int state, int request) {
+    int[] known = parts[state][request];
+    if (known == null) {
+      List<ChangeoverStep> steps = steps(state, request);
+      known = new int[3 * steps.size()];
+      for (int i = 0; i < steps.size(); i++) {
+        known[3 * i] = steps.get(i).attendedSeconds();
+        known[3 * i + 1] = steps.get(i).unattendedSeconds();
+        known[3 * i + 2] = steps.get(i).people();
+      }
+      parts[state][request] = known;
+    }
+    return known;
   }
 
   private int[] fill(int state, int request) {
@@ -90,9 +106,13 @@ final class SetupTable {
     stateNumbers.put(state, number);
     if (number == rows.length) {
       rows = Arrays.copyOf(rows, 2 * rows.length);
+      parts = Arrays.copyOf(parts, 2 * parts.length);
     }
     rows[number] = new int[Math.max(1, requests.size()) * STRIDE];
     Arrays.fill(rows[number], UNKNOWN);
+    if (rig.twoStepsAtOnce()) {
+      parts[number] = new int[requests.size()][];
+    }
     return number;
   }
 }

@@ -1,10 +1,7 @@
 package rigmorrow.solver.timeline;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import rigmorrow.model.floor.PlateRing;
-import rigmorrow.model.setup.Changeover;
 import rigmorrow.model.setup.ChangeoverStep;
 import rigmorrow.model.work.ChangeoverModel;
 
@@ -39,9 +36,9 @@ public final class Timeline {
 
   private final CompiledBatch batch;
   private final SetupTable[] tables;
-  private final ChangeoverModel changeovers;
   private final CrewDesk crew;
   private final KitStore kit;
+  private final TwoHands hands = new TwoHands();
   private final int rigs;
 
   private final int[][] sequence;
@@ -71,7 +68,7 @@ public final class Timeline {
   public Timeline(CompiledBatch batch) {
     this.batch = batch;
     this.rigs = batch.rigCount();
-    this.changeovers = new ChangeoverModel(batch.batch.floor());
+    ChangeoverModel changeovers = new ChangeoverModel(batch.batch.floor());
     this.tables = new SetupTable[rigs];
     for (int rig = 0; rig < rigs; rig++) {
       tables[rig] =
@@ -281,11 +278,11 @@ public final class Timeline {
       mask &= (service ? batch.ringMask[rig] : -1) & (kits == 0 ? -1 : kit.mask());
       people = Math.max(Math.max(people, 1), kits == 0 ? 0 : kit.people());
       attended += more;
-      if (batch.rigs.get(rig).twoStepsAtOnce()) {
-        Changeover shared = Changeover.of(steps(rig, job, service, kits), true);
-        attended = shared.attendedSeconds();
-        tail = shared.tailSeconds();
-        people = shared.people();
+      if (batch.twoStepsAtOnce[rig]) {
+        share(rig, job, service, kits);
+        attended = hands.attendedSeconds();
+        tail = hands.tailSeconds();
+        people = hands.people();
       }
     }
     int loadSeconds = work[at + CompiledBatch.LOAD_SECONDS];
@@ -447,27 +444,24 @@ public final class Timeline {
     return mask;
   }
 
-  /** All steps of a changeover in the order they are done: ring, kit, setup. */
-  private List<ChangeoverStep> steps(int rig, int job, boolean service, int kits) {
-    List<ChangeoverStep> steps = new ArrayList<>();
-    PlateRing ring = batch.rigs.get(rig).ring();
-    if (service && ring != null) {
-      steps.add(changeovers.ringService(ring));
+  /** Shares all steps of a changeover in the order they are done: ring, kit, setup. */
+  private void share(int rig, int job, boolean service, int kits) {
+    hands.open();
+    if (service) {
+      hands.add(batch.ringSeconds[rig], 0, 1);
     }
     for (int rest = kits; rest != 0; rest &= rest - 1) {
       int one = Integer.numberOfTrailingZeros(rest);
-      int unit = kit.chosen(rig, one);
-      if (kit.place(unit) != rig) {
-        steps.add(
-            changeovers.kitMove(
-                batch.kits.get(one),
-                batch.units.get(unit),
-                batch.places.get(kit.place(unit)),
-                batch.rigs.get(rig)));
+      int from = kit.place(kit.chosen(rig, one));
+      if (from != rig) {
+        int seconds = batch.fetch[from * rigs + rig] + batch.kitAlign[one];
+        hands.add(seconds, 0, batch.kitPeople[one]);
       }
     }
-    steps.addAll(tables[rig].steps(state[rig], batch.request[job]));
-    return steps;
+    int[] parts = tables[rig].parts(state[rig], batch.request[job]);
+    for (int i = 0; i < parts.length; i += 3) {
+      hands.add(parts[i], parts[i + 1], parts[i + 2]);
+    }
   }
 
   /** The setup steps from a state on a rig. */

@@ -4,6 +4,8 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine;
@@ -13,6 +15,7 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 import rigmorrow.app.terminal.Session;
 
 /** The {@code rigmorrow} command with all its commands. */
@@ -53,6 +56,7 @@ public final class RigmorrowCommand implements Runnable {
       boolean colour = session.console().colour();
       line.setOut(out).setErr(err);
       line.setColorScheme(Help.defaultColorScheme(colour ? Help.Ansi.ON : Help.Ansi.OFF));
+      line.registerConverter(LocalDate.class, RigmorrowCommand::date);
       line.setCaseInsensitiveEnumValuesAllowed(true);
       line.setParameterExceptionHandler(failures);
       line.setExecutionExceptionHandler(failures);
@@ -62,6 +66,14 @@ public final class RigmorrowCommand implements Runnable {
       return exitCode;
     } catch (RuntimeException | Error e) {
       return failures.fault(e);
+    }
+  }
+
+  private static LocalDate date(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException e) {
+      throw new TypeConversionException("'" + text + "' is no date; accepted: YYYY-MM-DD");
     }
   }
 

@@ -83,6 +83,7 @@ class ExpectationsTest {
     assertThat(run(folder, "fit", "in/floor.yaml").exitCode()).isEqualTo(2);
     assertThat(plan("--days", "99").exitCode()).isEqualTo(2);
     assertThat(plan("--decimal", "x").exitCode()).isEqualTo(2);
+    assertThat(plan("--date", "2026-13-01").err()).contains("accepted: YYYY-MM-DD");
     assertThat(run(folder, "fly").exitCode()).isEqualTo(2);
   }
 
@@ -240,8 +241,7 @@ class ExpectationsTest {
   }
 
   private static Ran plan(String... more) {
-    List<String> arguments =
-        new ArrayList<>(List.of("plan", "in/floor.yaml", "in/shot-list.csv"));
+    List<String> arguments = new ArrayList<>(List.of("plan", "in/floor.yaml", "in/shot-list.csv"));
     arguments.addAll(List.of(STEPS));
     arguments.addAll(List.of(more));
     return run(folder, arguments.toArray(String[]::new));

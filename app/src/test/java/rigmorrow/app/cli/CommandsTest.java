@@ -125,6 +125,23 @@ class CommandsTest {
   }
 
   @Test
+  void asksForMeasuresInsteadOfGuessing() throws IOException {
+    Files.writeString(
+        folder.resolve("unmeasured.csv"),
+        "Id,Article,Recipe\nU1,4711,spin-3x36\nU2,4712,spin-3x36\n");
+    Ran fit = run(folder, "fit", FILES[0], "unmeasured.csv");
+    assertThat(fit.out()).contains("2 need measuring", "needs measuring\n", "massKg missing");
+    Ran times =
+        run(folder, "times", FILES[0], "unmeasured.csv", "--job", "U1", "--rig", firstRig());
+    assertThat(times.exitCode()).isEqualTo(2);
+    assertThat(times.err()).contains("U1 needs measuring");
+    Ran plan = run(folder, "plan", FILES[0], "unmeasured.csv", "--first-only", "--out", "u");
+    assertThat(plan.exitCode()).isEqualTo(3);
+    assertThat(plan.out()).contains("0 of 2 jobs planned", "left out\n  U1");
+    assertThat(plan.err()).contains("No job could be planned");
+  }
+
+  @Test
   void refusesTimesOnARigThatIsNotThere() {
     assertThat(times("--rig", "no-such-rig").exitCode()).isEqualTo(2);
   }

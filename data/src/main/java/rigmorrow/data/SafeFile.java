@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /** Writes files whole or not at all. */
 public final class SafeFile {
@@ -50,9 +52,10 @@ public final class SafeFile {
     if (folder == null || !Files.isDirectory(folder)) {
       throw new IOException(file + " has no folder to stand in");
     }
-    Path draft = Files.createTempFile(folder, ".", ".part");
+    // Not a temporary file of the JDK: those are for their owner's eyes only, and so would this be.
+    Path draft = folder.resolve("." + UUID.randomUUID() + ".part");
     try {
-      Files.write(draft, content);
+      Files.write(draft, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
       move(draft, target, existing);
     } finally {
       Files.deleteIfExists(draft);

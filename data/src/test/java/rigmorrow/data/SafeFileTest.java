@@ -2,6 +2,7 @@ package rigmorrow.data;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
@@ -56,6 +57,15 @@ class SafeFileTest {
     assertThatThrownBy(() -> SafeFile.write(file, "new", SafeFile.Existing.KEEP))
         .isInstanceOf(IOException.class)
         .hasMessageContaining("no folder");
+  }
+
+  @Test
+  void givesTheFileTheRightsOfAnyOther() throws IOException {
+    Path file = folder.resolve("plan.json");
+    SafeFile.write(file, "new", SafeFile.Existing.KEEP);
+    Path other = Files.writeString(folder.resolve("other"), "x");
+    assumeThat(Files.getFileStore(folder).supportsFileAttributeView("posix")).isTrue();
+    assertThat(Files.getPosixFilePermissions(file)).isEqualTo(Files.getPosixFilePermissions(other));
   }
 
   private Stream<String> names() throws IOException {

@@ -112,14 +112,15 @@ final class CrewReader {
   /** Equipment of the kinds that carry figures needs them, or the fit check could not judge. */
   static Equipment equipment(Cursor equipment) {
     String kind = equipment.get().text("kind");
-    switch (kind) {
-      case Equipment.ROTATOR -> needed(equipment, kind, "hangingPayloadKg", "dropMm");
-      case Equipment.POWERED_SOCKET -> needed(equipment, kind, "volts", "watts", "plugs");
-      case Equipment.OVERHEAD_FRAME -> needed(equipment, kind, "heightMm");
-      default -> {}
-    }
+    boolean complete =
+        switch (kind) {
+          case Equipment.ROTATOR -> needed(equipment, kind, "hangingPayloadKg", "dropMm");
+          case Equipment.POWERED_SOCKET -> needed(equipment, kind, "volts", "watts", "plugs");
+          case Equipment.OVERHEAD_FRAME -> needed(equipment, kind, "heightMm");
+          default -> true;
+        };
     return new Equipment(
-        kind,
+        complete ? kind : Cursor.NO_TEXT,
         equipment.get().numberOrNull("hangingPayloadKg", Bounds.MASS_KG),
         equipment.get().wholeOrNull("dropMm", Bounds.SIZE_MM),
         equipment.get().wholeOrNull("volts", Bounds.COUNT),
@@ -128,12 +129,15 @@ final class CrewReader {
         equipment.get().wholeOrNull("heightMm", Bounds.SIZE_MM));
   }
 
-  private static void needed(Cursor equipment, String kind, String... fields) {
+  private static boolean needed(Cursor equipment, String kind, String... fields) {
+    boolean complete = true;
     for (String field : fields) {
       if (!equipment.has(field)) {
         equipment.refuse(field, "a value, since " + kind + " needs one");
+        complete = false;
       }
     }
+    return complete;
   }
 
   List<FetchTime> fetches(Cursor floor) {

@@ -90,7 +90,7 @@ record FloorNames(
   }
 
   private static @Nullable List<Set<String>> skills(JsonNode crew) {
-    if (!crew.isArray()) {
+    if (!crew.isArray() || crew.isEmpty()) {
       return null;
     }
     List<Set<String>> skills = new ArrayList<>();

@@ -61,7 +61,11 @@ final class RigReader {
   }
 
   private static PlateSize size(Cursor size) {
+    int before = size.reading().problems().count();
     int plateDiameterMm = size.get().whole("plateDiameterMm", Bounds.SIZE_MM);
+    if (size.reading().problems().count() > before) {
+      plateDiameterMm = (int) Bounds.SIZE_MM.high();
+    }
     int mostMarginMm = (plateDiameterMm - 1) / 2;
     return new PlateSize(
         plateDiameterMm,

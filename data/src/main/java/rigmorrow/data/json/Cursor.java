@@ -28,6 +28,9 @@ public final class Cursor {
   private final boolean silent;
   private final Set<String> asked = new LinkedHashSet<>();
 
+  /** True when a part of this object could not be built, so that not every field was asked for. */
+  private boolean cutShort;
+
   private Cursor(JsonNode node, String path, String kind, Reading reading, boolean silent) {
     this.node = node;
     this.path = path;
@@ -90,7 +93,12 @@ public final class Cursor {
     if (!child.isObject()) {
       refuse(field, "an object with fields");
     }
-    return child(child, field, childKind).close(reader);
+    try {
+      return child(child, field, childKind).close(reader);
+    } catch (IllegalArgumentException e) {
+      cutShort = true;
+      throw e;
+    }
   }
 
   /** Reads the object in a field that may be missing; null when it is. */
@@ -219,7 +227,9 @@ public final class Cursor {
     try {
       return close(reader);
     } catch (IllegalArgumentException e) {
-      refuseUnknown();
+      if (!cutShort) {
+        refuseUnknown();
+      }
       if (reading.problems().count() == before) {
         String message = e.getMessage();
         note(path.isEmpty() ? "file" : path, "", node, message == null ? "sound values" : message);

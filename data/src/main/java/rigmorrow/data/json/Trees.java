@@ -129,6 +129,7 @@ public final class Trees {
     return YAMLFactory.builder()
         .loaderOptions(options)
         .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+        .enable(YAMLParser.Feature.PARSE_BOOLEAN_LIKE_WORDS_AS_STRINGS)
         .disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)
         .disable(YAMLGenerator.Feature.SPLIT_LINES)
         .configure(YAMLGenerator.Feature.MINIMIZE_QUOTES, plainWords)

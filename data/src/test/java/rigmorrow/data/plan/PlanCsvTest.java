@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rigmorrow.data.samples.FormatPage;
 import rigmorrow.data.samples.SamplePlans;
 import rigmorrow.data.samples.Samples;
 
@@ -45,6 +46,13 @@ class PlanCsvTest {
     assertThat(rows().get(3))
         .startsWith("", "", "unknown-size")
         .endsWith("Length is not known. Mass is not known.");
+  }
+
+  @Test
+  void namesEveryColumnInTheDescription() {
+    String page = FormatPage.text("Plan as a table");
+    assertThat(PlanCsvWriter.headings())
+        .allSatisfy(heading -> assertThat(page).contains("`" + heading + "`"));
   }
 
   @Test

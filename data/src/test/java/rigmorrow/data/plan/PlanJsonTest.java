@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rigmorrow.data.json.Reading;
 import rigmorrow.data.problem.InputException;
+import rigmorrow.data.problem.Problems;
+import rigmorrow.data.samples.FormatPage;
 import rigmorrow.data.samples.SamplePlans;
 import rigmorrow.model.plan.Plan;
 
@@ -21,6 +25,13 @@ class PlanJsonTest {
     String text = PlanJsonWriter.write(plan);
     assertThat(PlanJsonReader.read("plan.json", text)).isEqualTo(plan);
     assertThat(PlanJsonWriter.write(PlanJsonReader.read("plan.json", text))).isEqualTo(text);
+  }
+
+  @Test
+  void knowsExactlyTheFieldsThatAreDescribed() throws Exception {
+    Reading reading = new Reading(new Problems("tiny"));
+    PlanJsonReader.read(PlanJsonWriter.write(SamplePlans.tiny(LocalDate.EPOCH)), reading);
+    assertThat(new TreeMap<>(reading.known())).isEqualTo(FormatPage.section("Plan in JSON"));
   }
 
   @Test

@@ -2,10 +2,14 @@ package rigmorrow.data.shotjson;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import rigmorrow.data.json.Reading;
 import rigmorrow.data.json.Trees;
+import rigmorrow.data.problem.Problems;
+import rigmorrow.data.samples.FormatPage;
 import rigmorrow.data.samples.Samples;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.shot.HeightSource;
@@ -24,6 +28,13 @@ class ShotJsonTest {
     ShotList again = ShotJsonReader.read("again", text, notation, floor);
     assertThat(again).isEqualTo(tiny);
     assertThat(ShotJsonWriter.write(again, notation)).isEqualTo(text);
+  }
+
+  @Test
+  void knowsExactlyTheFieldsThatAreDescribed() throws Exception {
+    Reading reading = new Reading(new Problems("tiny"));
+    ShotJsonReader.read(Samples.text("tiny-shots.json"), Trees.Notation.JSON, floor, reading);
+    assertThat(new TreeMap<>(reading.known())).isEqualTo(FormatPage.section("Shot list in JSON"));
   }
 
   @Test

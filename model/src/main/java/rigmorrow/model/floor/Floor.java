@@ -12,8 +12,8 @@ import rigmorrow.model.setup.ChangeoverRule;
 import rigmorrow.model.setup.SetupAttribute;
 
 /**
- * Everything that stays from day to day. Each part checks itself; {@link FloorReferences} checks
- * that the parts name each other rightly.
+ * Everything that stays from day to day. Each part checks itself; that the parts name each other
+ * rightly is checked where a floor file is read.
  *
  * @param name of the studio or hall
  * @param zone time zone of every local time in the floor and the shot list

@@ -78,12 +78,20 @@ final class CrewChecker {
         skills.addAll(step.skills());
       }
       int people = Changeover.of(planned.steps(), rig.twoStepsAtOnce()).people();
-      part(run, "changeover", changeover, people, skills);
+      part(run, "changeover", changeover, changeover.span().seconds(), people, skills);
     }
     JobWork work = run.work();
     if (work != null) {
-      part(run, "load", planned.load(), work.load().people(), work.load().skills());
-      part(run, "unload", planned.unload(), work.unload().people(), work.unload().skills());
+      int busy =
+          planned.load().span().seconds() + (work.attendedCapture() ? work.captureSeconds() : 0);
+      part(run, "load", planned.load(), busy, work.load().people(), work.load().skills());
+      part(
+          run,
+          "unload",
+          planned.unload(),
+          planned.unload().span().seconds(),
+          work.unload().people(),
+          work.unload().skills());
       captureCrew(run, work.attendedCapture() ? planned.load().operators() : List.of());
     }
   }
@@ -101,7 +109,15 @@ final class CrewChecker {
   }
 
   private void part(
-      PlannedRun run, String name, Attended attended, int people, Set<String> skills) {
+      PlannedRun run,
+      String name,
+      Attended attended,
+      int busySeconds,
+      int people,
+      Set<String> skills) {
+    if (attended.operators().isEmpty() && busySeconds == 0) {
+      return; // What takes no time needs nobody.
+    }
     Set<String> present = new LinkedHashSet<>(attended.operators());
     present.removeIf(id -> batch.floor().operator(id).isEmpty());
     log.add(

@@ -213,6 +213,11 @@ public final class CompiledBatch {
     return leftOutWeight[job];
   }
 
+  /** What leaving jobs out breaks: each pinned job that is in no sequence counts 1. */
+  public int pinnedAmong(List<Integer> backlog) {
+    return (int) backlog.stream().filter(job -> pinRig[job] >= 0).count();
+  }
+
   /** Second by which a job must be off a rig: its sample leaves, or the rig closes for good. */
   public int latestEnd(int job, int rig) {
     int[] hours = rigHours[rig];

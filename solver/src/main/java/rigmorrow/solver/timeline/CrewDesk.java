@@ -5,6 +5,9 @@ package rigmorrow.solver.timeline;
  * by whoever can start first; of several, by the one with the fewest skills.
  */
 final class CrewDesk {
+  private static final int NUMBER_BITS = 5;
+  private static final int NUMBER_MASK = (1 << NUMBER_BITS) - 1;
+
   private final int[][] hours;
 
   /** Second from which an operator is free; never before the span that {@link #closes} ends. */
@@ -54,62 +57,38 @@ final class CrewDesk {
   }
 
   private int askOne(int leads, int time, int seconds) {
-    int best = Integer.MAX_VALUE;
-    int who = 0;
-    for (int rest = leads; rest != 0; rest &= rest - 1) {
-      int one = Integer.numberOfTrailingZeros(rest);
-      int start = startOf(one, time, seconds);
-      if (start < best) {
-        best = start;
-        who = one;
-        if (start == time) {
-          break;
-        }
-      }
-    }
-    lead = who;
-    chosen = 1 << who;
-    return best;
+    long best = soonest(leads, time, seconds);
+    lead = (int) best & NUMBER_MASK;
+    chosen = 1 << lead;
+    return (int) (best >> NUMBER_BITS);
   }
 
   /** Moves on to the next second at which a lead and a second person could both start. */
   private int askTwo(int leads, int time, int seconds) {
     int now = time;
     while (true) {
-      int first = -1;
-      int firstStart = Integer.MAX_VALUE;
-      for (int rest = leads; rest != 0; rest &= rest - 1) {
-        int one = Integer.numberOfTrailingZeros(rest);
-        int start = startOf(one, now, seconds);
-        if (start < firstStart) {
-          firstStart = start;
-          first = one;
-          if (start == now) {
-            break;
-          }
-        }
-      }
-      int second = -1;
-      int secondStart = Integer.MAX_VALUE;
-      for (int rest = all & ~(1 << first); rest != 0; rest &= rest - 1) {
-        int one = Integer.numberOfTrailingZeros(rest);
-        int start = startOf(one, now, seconds);
-        if (start < secondStart) {
-          secondStart = start;
-          second = one;
-          if (start <= firstStart) {
-            break;
-          }
-        }
-      }
+      long first = soonest(leads, now, seconds);
+      lead = (int) first & NUMBER_MASK;
+      long second = soonest(all & ~(1 << lead), now, seconds);
+      int firstStart = (int) (first >> NUMBER_BITS);
+      int secondStart = (int) (second >> NUMBER_BITS);
       int meet = Math.max(firstStart, secondStart);
       if (meet == now || firstStart == secondStart) {
-        lead = first;
-        chosen = 1 << first | 1 << second;
+        chosen = 1 << lead | 1 << ((int) second & NUMBER_MASK);
         return meet;
       }
       now = meet;
     }
+  }
+
+  /** The soonest start with the operator's number below it; the least skilled wins a tie. */
+  private long soonest(int who, int time, int seconds) {
+    long best = Long.MAX_VALUE;
+    for (int rest = who; rest != 0; rest &= rest - 1) {
+      int one = Integer.numberOfTrailingZeros(rest);
+      best = Math.min(best, (long) startOf(one, time, seconds) << NUMBER_BITS | one);
+    }
+    return best;
   }
 
   /** Takes those who were found by the last {@link #ask}. */

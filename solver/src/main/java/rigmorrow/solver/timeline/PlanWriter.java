@@ -156,7 +156,7 @@ public final class PlanWriter {
     long leftOut = backlog.stream().mapToLong(batch::leftOutWeight).sum();
     int finishing = Math.max(0, timeline.finishedAt() - batch.firstOpening);
     return new PlanFigures(
-        timeline.hard(),
+        timeline.hard() + batch.pinnedAmong(backlog),
         leftOut + batch.excludedWeight,
         points(timeline.lateWeighted(), weights.latenessPerMinute()),
         points(timeline.changeoverSeconds(), weights.changeoverPerMinute()),

@@ -40,7 +40,8 @@ public record Sequences(
         medium += batch.leftOutWeight(job);
       }
     }
-    return new Sequences(byRig, backlog, timeline.hard(), medium, batch.softSeconds(timeline));
+    long hard = timeline.hard() + batch.pinnedAmong(backlog);
+    return new Sequences(byRig, backlog, hard, medium, batch.softSeconds(timeline));
   }
 
   /** Writes the sequences into a timeline and decodes it. */

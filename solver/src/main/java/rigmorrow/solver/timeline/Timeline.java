@@ -29,6 +29,7 @@ public final class Timeline {
 
   private static final int TIME_SHIFT = 20;
   private static final int WEIGHT_SHIFT = 8;
+  private static final int RIG_MASK = (1 << WEIGHT_SHIFT) - 1;
   private static final int HIGHEST_WEIGHT = 1000;
 
   /** A job on a rig that cannot take it breaks the plan as badly as a day's delay. */
@@ -178,18 +179,16 @@ public final class Timeline {
       next(rig);
     }
     while (true) {
-      int rig = 0;
+      // The rig's number is part of its key, so that the soonest is found without a branch.
       long soonest = key[0];
       for (int other = 1; other < rigs; other++) {
-        if (key[other] < soonest) {
-          soonest = key[other];
-          rig = other;
-        }
+        soonest = Math.min(soonest, key[other]);
       }
       if (soonest >= BLOCKED) {
         return;
       }
       int time = (int) (soonest >> TIME_SHIFT);
+      int rig = (int) soonest & RIG_MASK;
       switch (phase[rig]) {
         case START -> start(rig, time);
         case LOAD -> load(rig, time);

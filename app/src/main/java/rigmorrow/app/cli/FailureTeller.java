@@ -1,0 +1,143 @@
+package rigmorrow.app.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+import rigmorrow.app.files.RefusedException;
+import rigmorrow.app.report.Json;
+import rigmorrow.app.terminal.Console;
+import rigmorrow.app.terminal.ExitCodes;
+import rigmorrow.data.problem.InputException;
+import rigmorrow.data.problem.InputProblem;
+
+/** Says what went wrong, on standard error, and with {@code --json} as a document besides. */
+final class FailureTeller implements IExecutionExceptionHandler, IParameterExceptionHandler {
+  private final Console console;
+  private final boolean json;
+  private final boolean debug;
+
+  /**
+   * @param console where to write
+   * @param arguments of the program: they may not have been parsed when something goes wrong
+   */
+  FailureTeller(Console console, List<String> arguments) {
+    this.console = console;
+    this.json = arguments.contains("--json");
+    this.debug = arguments.contains("--debug");
+  }
+
+  @Override
+  public int handleParseException(ParameterException failure, String[] arguments) {
+    StringWriter suggestions = new StringWriter();
+    PrintWriter writer = new PrintWriter(suggestions);
+    UnmatchedArgumentException.printSuggestions(failure, writer);
+    writer.flush();
+    String help = failure.getCommandLine().getCommandSpec().qualifiedName() + " --help";
+    console.err().println(failure.getMessage());
+    String suggestion = suggestions.toString().strip();
+    if (!suggestion.isEmpty()) {
+      console.err().println(suggestion);
+    }
+    console.err().println("Help: " + help);
+    String value = arguments.length == 0 ? "" : String.join(" ", arguments);
+    return document(
+        ExitCodes.BAD_INPUT,
+        "" + failure.getMessage(),
+        List.of(
+            new InputProblem(
+                "",
+                "command line",
+                "",
+                value,
+                suggestion.isEmpty() ? "what '" + help + "' lists" : suggestion)));
+  }
+
+  @Override
+  public int handleExecutionException(
+      Exception failure, CommandLine commandLine, ParseResult result) {
+    if (failure instanceof InputException input) {
+      console.err().println(input.getMessage());
+      return document(ExitCodes.BAD_INPUT, firstLine(input), input.problems());
+    }
+    if (failure instanceof RefusedException refused) {
+      console.err().println(refused.getMessage());
+      return document(ExitCodes.BAD_INPUT, firstLine(refused), refused.problems());
+    }
+    if (failure instanceof UncheckedIOException unchecked) {
+      IOException cause = unchecked.getCause();
+      return cause == null ? fault(failure) : cannotUse(cause);
+    }
+    if (failure instanceof IOException io) {
+      return cannotUse(io);
+    }
+    return fault(failure);
+  }
+
+  private int cannotUse(IOException failure) {
+    String file = failure instanceof FileSystemException known ? known.getFile() : null;
+    String why = reason(failure);
+    String place = file == null ? "" : file;
+    console.err().println((place.isEmpty() ? "" : place + ": ") + why);
+    InputProblem problem = new InputProblem(place, "file", "", "", "one that can be used: " + why);
+    return document(ExitCodes.BAD_INPUT, why, List.of(problem));
+  }
+
+  private static String reason(IOException failure) {
+    if (failure instanceof NoSuchFileException) {
+      return "there is no such file or folder";
+    }
+    if (failure instanceof AccessDeniedException) {
+      return "no permission to use it";
+    }
+    if (failure instanceof NotDirectoryException) {
+      return "this is a file, not a folder";
+    }
+    String message =
+        failure instanceof FileSystemException known ? known.getReason() : failure.getMessage();
+    return message == null ? failure.getClass().getSimpleName() : message;
+  }
+
+  /** Whatever else is thrown is a fault of ours, errors of the JVM included. */
+  int fault(Throwable failure) {
+    String what = failure.getClass().getSimpleName() + ": " + failure.getMessage();
+    console
+        .err()
+        .println(
+            "A fault of the program ("
+                + what.lines().findFirst().orElse("")
+                + "); run it again"
+                + " with --debug and report what it says.");
+    if (debug) {
+      StringWriter trace = new StringWriter();
+      PrintWriter writer = new PrintWriter(trace);
+      failure.printStackTrace(writer);
+      writer.flush();
+      console.err().print(trace);
+    }
+    return document(ExitCodes.FAULT, what, List.of());
+  }
+
+  private static String firstLine(Exception failure) {
+    String message = failure.getMessage();
+    return message == null ? "" : message.lines().findFirst().orElse("");
+  }
+
+  private int document(int exitCode, String message, List<InputProblem> problems) {
+    if (json) {
+      console.out().println(Json.text(Json.error(exitCode, message, problems)));
+    }
+    return exitCode;
+  }
+}

@@ -1,0 +1,78 @@
+package rigmorrow.app.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
+import rigmorrow.app.files.ShotListSource;
+
+/** Which floor and shot list to read, and what a CSV file does not say by itself. */
+final class ShotListOptions {
+  @Parameters(index = "0", paramLabel = "FLOOR", description = "Floor file, YAML or JSON.")
+  Path floor;
+
+  @Parameters(index = "1", paramLabel = "SHOTLIST", description = "Shot list, CSV, JSON or YAML.")
+  Path shotList;
+
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      description = "First day to plan. Default: what the file says; for CSV tomorrow.")
+  @Nullable LocalDate date;
+
+  @Option(
+      names = "--days",
+      paramLabel = "N",
+      description = "Days to plan, 1 to 31. Default: what the file says; for CSV 1.")
+  @Nullable Integer days;
+
+  @Option(
+      names = "--decimal",
+      paramLabel = "MARK",
+      converter = DecimalMark.class,
+      description = "Decimal mark of a CSV file: , or . Default: found in the file.")
+  @Nullable Character decimal;
+
+  @Option(
+      names = "--delimiter",
+      paramLabel = "SIGN",
+      converter = Delimiter.class,
+      description = "Between the cells of a CSV file: , or ; or tab. Default: found in the file.")
+  @Nullable Character delimiter;
+
+  /** What was asked for. */
+  ShotListSource source() {
+    return new ShotListSource(floor, shotList, date, days, decimal, delimiter);
+  }
+
+  /** Reads a decimal mark. */
+  static final class DecimalMark implements ITypeConverter<Character> {
+    @Override
+    public Character convert(String value) {
+      return switch (value) {
+        case ",", "comma" -> ',';
+        case ".", "point" -> '.';
+        default ->
+            throw new TypeConversionException("'" + value + "' is no mark; accepted: , or .");
+      };
+    }
+  }
+
+  /** Reads a delimiter. */
+  static final class Delimiter implements ITypeConverter<Character> {
+    @Override
+    public Character convert(String value) {
+      return switch (value) {
+        case ",", "comma" -> ',';
+        case ";", "semicolon" -> ';';
+        case "\t", "\\t", "tab" -> '\t';
+        default ->
+            throw new TypeConversionException(
+                "'" + value + "' is no sign; accepted: , or ; or tab");
+      };
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package rigmorrow.app.report;
+
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.shot.Batch;
+import rigmorrow.model.time.PlanClock;
+
+/** Writes the seconds of a plan as floor time and as lengths of time. */
+public final class Times {
+  private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+  private static final DateTimeFormatter DAY_AND_HOUR =
+      DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+  static final DateTimeFormatter DATE =
+      DateTimeFormatter.ofPattern("EEE uuuu-MM-dd", Locale.ENGLISH);
+
+  private static final int SECONDS_PER_MINUTE = 60;
+  private static final double SECONDS_PER_HOUR = 3600;
+
+  private final PlanClock clock;
+  private final boolean oneDay;
+
+  private Times(PlanClock clock, boolean oneDay) {
+    this.clock = clock;
+    this.oneDay = oneDay;
+  }
+
+  /** For a plan; days of the week are left out where all ends on the first day. */
+  static Times of(Plan plan) {
+    PlanClock clock = new PlanClock(plan.zone(), plan.date(), plan.days());
+    int last = Math.max(0, plan.figures().finishedAt() - 1);
+    return new Times(clock, clock.at(last).toLocalDate().equals(plan.date()));
+  }
+
+  /** For what is still to be planned; days of the week are left out where there is only one. */
+  public static Times of(Batch batch) {
+    return new Times(PlanClock.of(batch), batch.shotList().days() == 1);
+  }
+
+  /** Hour and minute, with the day of the week where the plan runs over more than one day. */
+  public String at(int second) {
+    return clock.at(second).format(oneDay ? HOUR : DAY_AND_HOUR);
+  }
+
+  /** From and to; the day of the week stands only once. */
+  String span(int start, int end) {
+    boolean sameDay = clock.at(start).toLocalDate().equals(clock.at(end).toLocalDate());
+    return at(start) + "-" + (sameDay ? clock.at(end).format(HOUR) : at(end));
+  }
+
+  /** Whole minutes, rounded up. */
+  static String minutes(long seconds) {
+    return wholeMinutes(seconds) + " min";
+  }
+
+  static long wholeMinutes(long seconds) {
+    return (seconds + SECONDS_PER_MINUTE - 1) / SECONDS_PER_MINUTE;
+  }
+
+  /** Hours with one decimal. */
+  static String hours(long seconds) {
+    return String.format(Locale.ROOT, "%.1f h", seconds / SECONDS_PER_HOUR);
+  }
+}

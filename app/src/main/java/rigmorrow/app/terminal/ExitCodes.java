@@ -1,0 +1,18 @@
+package rigmorrow.app.terminal;
+
+/** What the program's exit code says; part of what scripts rely on. */
+public final class ExitCodes {
+  /** Done. */
+  public static final int DONE = 0;
+
+  /** A fault of the program. */
+  public static final int FAULT = 1;
+
+  /** Something is wrong with the input or the command line. */
+  public static final int BAD_INPUT = 2;
+
+  /** There is no workable plan, or a plan breaks rules. */
+  public static final int NO_PLAN = 3;
+
+  private ExitCodes() {}
+}

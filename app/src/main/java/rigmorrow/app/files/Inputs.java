@@ -3,14 +3,12 @@ package rigmorrow.app.files;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.Formats;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.shotcsv.CsvOptions;
 import rigmorrow.data.shotcsv.CsvReading;
-import rigmorrow.data.shotcsv.ShotListCsv;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
@@ -38,7 +36,7 @@ public final class Inputs {
       throws IOException, InputException {
     Floor floor = Formats.readFloor(session.folder().resolve(source.floor()));
     Path file = session.folder().resolve(source.shotList());
-    if (isCsv(file)) {
+    if (Formats.isTable(file)) {
       return new Batch(floor, csv(file, floor, source, planned));
     }
     ShotList read = Formats.readShotList(file, floor);
@@ -71,7 +69,7 @@ public final class Inputs {
   }
 
   private ShotList csv(Path file, Floor floor, ShotListSource source, @Nullable Plan planned)
-      throws InputException {
+      throws IOException, InputException {
     LocalDate usual =
         planned == null
             ? LocalDate.now(session.clock().withZone(floor.zone())).plusDays(1)
@@ -83,14 +81,9 @@ public final class Inputs {
                 source.days() == null ? usualDays : source.days())
             .withDecimalMark(source.decimal())
             .withDelimiter(source.delimiter());
-    CsvReading reading = ShotListCsv.read(file, floor, csv);
+    CsvReading reading = Formats.readShotTable(file, floor, csv);
     String name = String.valueOf(file.getFileName());
     reading.notes().lines().forEach(line -> session.note(name + ": " + line));
     return reading.shotList();
-  }
-
-  private static boolean isCsv(Path file) {
-    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    return !name.endsWith(".json") && !name.endsWith(".yaml") && !name.endsWith(".yml");
   }
 }

@@ -110,6 +110,7 @@ final class BatchCompiler {
     compileJobs();
     compileWork();
     compilePins();
+    packJobs();
     return new CompiledBatch(this);
   }
 
@@ -306,6 +307,25 @@ final class BatchCompiler {
           work[(j * rigs + r) * CompiledBatch.WORK_STRIDE + CompiledBatch.FLAGS] &=
               ~CompiledBatch.FLAG_FITS;
         }
+      }
+    }
+  }
+
+  /** Puts what holds for a job on every rig beside what holds for it on one. */
+  private void packJobs() {
+    int rigs = floor.rigs().size();
+    for (int j = 0; j < jobs.size(); j++) {
+      for (int r = 0; r < rigs; r++) {
+        int at = (j * rigs + r) * CompiledBatch.WORK_STRIDE;
+        work[at + CompiledBatch.REQUEST_AT] = request[j] * SetupTable.STRIDE;
+        work[at + CompiledBatch.READY] = Math.max(release[j], pinStart[j]);
+        work[at + CompiledBatch.DUE] = due[j];
+        work[at + CompiledBatch.WEIGHT] = weight[j];
+        work[at + CompiledBatch.SAMPLE] = sample[j];
+        work[at + CompiledBatch.LEAVE] = leave[j];
+        work[at + CompiledBatch.PIN_START] = pinStart[j] < 0 ? CompiledBatch.NEVER : pinStart[j];
+        work[at + CompiledBatch.JOB] = j;
+        work[at + CompiledBatch.FLAGS] |= must[j] ? CompiledBatch.FLAG_MUST : 0;
       }
     }
   }

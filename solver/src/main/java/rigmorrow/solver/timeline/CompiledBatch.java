@@ -22,7 +22,9 @@ public final class CompiledBatch {
   /** Stands for no limit in time. */
   static final int NEVER = Integer.MAX_VALUE / 4;
 
-  static final int WORK_STRIDE = 8;
+  /** One cache line for all that the decoder asks about a job on a rig. */
+  static final int WORK_STRIDE = 16;
+
   static final int LOAD_SECONDS = 0;
   static final int LOAD_MASK = 1;
   static final int CAPTURE_SECONDS = 2;
@@ -32,10 +34,22 @@ public final class CompiledBatch {
   static final int TURNS = 6;
   static final int FLAGS = 7;
 
+  /** Where the request begins in a row of the changeover matrix. */
+  static final int REQUEST_AT = 8;
+
+  static final int READY = 9;
+  static final int DUE = 10;
+  static final int WEIGHT = 11;
+  static final int SAMPLE = 12;
+  static final int LEAVE = 13;
+  static final int PIN_START = 14;
+  static final int JOB = 15;
+
   static final int FLAG_TWO_LOAD = 1;
   static final int FLAG_TWO_UNLOAD = 2;
   static final int FLAG_ATTENDED = 4;
   static final int FLAG_FITS = 8;
+  static final int FLAG_MUST = 16;
 
   final Batch batch;
   final PlanClock clock;

@@ -6,6 +6,10 @@ package rigmorrow.solver.timeline;
  */
 final class CrewDesk {
   private static final int NUMBER_BITS = 5;
+
+  /** Above every second there is. */
+  private static final int OUT_BIT = 40;
+
   private static final int NUMBER_MASK = (1 << NUMBER_BITS) - 1;
 
   private final int[][] hours;
@@ -81,12 +85,16 @@ final class CrewDesk {
     }
   }
 
-  /** The soonest start with the operator's number below it; the least skilled wins a tie. */
+  /**
+   * The soonest start with the operator's number below it; the least skilled wins a tie. Asks
+   * everybody and puts those who may not behind all others: a loop that always has the same length
+   * costs less than one that skips.
+   */
   private long soonest(int who, int time, int seconds) {
     long best = Long.MAX_VALUE;
-    for (int rest = who; rest != 0; rest &= rest - 1) {
-      int one = Integer.numberOfTrailingZeros(rest);
-      best = Math.min(best, (long) startOf(one, time, seconds) << NUMBER_BITS | one);
+    for (int one = 0; one < freeAt.length; one++) {
+      long start = startOf(one, time, seconds) | (long) (~who >>> one & 1) << OUT_BIT;
+      best = Math.min(best, start << NUMBER_BITS | one);
     }
     return best;
   }

@@ -54,10 +54,14 @@ final class SetupTable {
     number(rig.initialSetup());
   }
 
-  /** The numbers of one change, from {@code request * STRIDE} in the row that is returned. */
-  int[] row(int state, int request) {
+  /**
+   * The numbers of one change, from {@code at} in the row that is returned.
+   *
+   * @param at number of the request times {@link #STRIDE}
+   */
+  int[] row(int state, int at) {
     int[] row = rows[state];
-    return row[request * STRIDE + NEXT] == UNKNOWN ? fill(state, request) : row;
+    return row[at + NEXT] == UNKNOWN ? fill(state, at / STRIDE) : row;
   }
 
   /** The steps of one change, for the run sheet. */

@@ -42,11 +42,18 @@ public final class Timeline {
   private final TwoHands hands = new TwoHands();
   private final int rigs;
 
+  private final int[] work;
+  private final int[][] rigHours;
+  private final int[] ringLimit;
+
   private final int[][] sequence;
   private final int[] length;
   private final long[] key;
   private final int[] phase;
+
+  /** Where the work of a rig's current job begins in {@link #work}. */
   private final int[] current;
+
   private final int[] place;
   private final int[] state;
   private final int[] turns;
@@ -77,6 +84,9 @@ public final class Timeline {
     }
     this.crew = new CrewDesk(batch);
     this.kit = new KitStore(batch);
+    this.work = batch.work;
+    this.rigHours = batch.rigHours;
+    this.ringLimit = batch.ringLimit;
     this.sequence = new int[rigs][batch.jobCount()];
     this.length = new int[rigs];
     this.key = new long[rigs];
@@ -149,16 +159,15 @@ public final class Timeline {
   /** Hands-on setup seconds if a job followed on a rig as it is now, without kit and ring. */
   public int setupSecondsNow(int rig, int job) {
     int request = batch.request[job] * SetupTable.STRIDE;
-    return tables[rig].row(state[rig], batch.request[job])[request + SetupTable.ATTENDED];
+    return tables[rig].row(state[rig], request)[request + SetupTable.ATTENDED];
   }
 
   /** Hands-on setup seconds between two jobs that follow each other on a rig, from scratch. */
   public int setupSecondsBetween(int rig, int from, int to) {
-    int after =
-        tables[rig]
-            .row(0, batch.request[from])[batch.request[from] * SetupTable.STRIDE + SetupTable.NEXT];
-    return tables[rig]
-        .row(after, batch.request[to])[batch.request[to] * SetupTable.STRIDE + SetupTable.ATTENDED];
+    int first = batch.request[from] * SetupTable.STRIDE;
+    int then = batch.request[to] * SetupTable.STRIDE;
+    int after = tables[rig].row(0, first)[first + SetupTable.NEXT];
+    return tables[rig].row(after, then)[then + SetupTable.ATTENDED];
   }
 
   private void run(@Nullable NextJob chooser, @Nullable Trace into) {
@@ -205,14 +214,13 @@ public final class Timeline {
       return;
     }
     int job = sequence[rig][at];
-    current[rig] = job;
+    int mine = (job * rigs + rig) * CompiledBatch.WORK_STRIDE;
+    current[rig] = mine;
     phase[rig] = START;
-    int ready = Math.max(freeAt[rig], batch.release[job]);
     if (batch.pinned) {
-      ready = Math.max(ready, batch.pinStart[job]);
       holdPins(rig, at, job);
     }
-    ask(rig, ready);
+    ask(rig, Math.max(freeAt[rig], work[mine + CompiledBatch.READY]));
   }
 
   private boolean chooseNext(int rig) {
@@ -240,16 +248,14 @@ public final class Timeline {
   private void ask(int rig, int time) {
     key[rig] =
         (long) time << TIME_SHIFT
-            | (long) (HIGHEST_WEIGHT - batch.weight[current[rig]]) << WEIGHT_SHIFT
+            | (long) (HIGHEST_WEIGHT - work[current[rig] + CompiledBatch.WEIGHT]) << WEIGHT_SHIFT
             | rig;
   }
 
   private void start(int rig, int time) {
-    int job = current[rig];
-    int[] work = batch.work;
-    int at = (job * rigs + rig) * CompiledBatch.WORK_STRIDE;
+    int at = current[rig];
     int kits = work[at + CompiledBatch.KIT_MASK];
-    int sample = batch.sample[job];
+    int sample = work[at + CompiledBatch.SAMPLE];
     if ((kits | (sample + 1)) != 0) {
       int free = kit.freeAt(kits, sample);
       if (free > time) {
@@ -261,14 +267,14 @@ public final class Timeline {
         return;
       }
     }
-    int request = batch.request[job] * SetupTable.STRIDE;
-    int[] row = tables[rig].row(state[rig], batch.request[job]);
+    int request = work[at + CompiledBatch.REQUEST_AT];
+    int[] row = tables[rig].row(state[rig], request);
     int attended = row[request + SetupTable.ATTENDED];
     int tail = row[request + SetupTable.TAIL_AND_PEOPLE] & SetupTable.TAIL_BITS;
     int people = row[request + SetupTable.TAIL_AND_PEOPLE] >>> SetupTable.PEOPLE_SHIFT;
     int mask = row[request + SetupTable.MASK];
     boolean service =
-        turns[rig] + work[at + CompiledBatch.TURNS] > batch.ringLimit[rig] && turns[rig] > 0;
+        turns[rig] + work[at + CompiledBatch.TURNS] > ringLimit[rig] && turns[rig] > 0;
     if (kits != 0) {
       kit.choose(kits, rig, time);
     }
@@ -278,7 +284,7 @@ public final class Timeline {
       people = Math.max(Math.max(people, 1), kits == 0 ? 0 : kit.people());
       attended += more;
       if (batch.twoStepsAtOnce[rig]) {
-        share(rig, job, service, kits);
+        share(rig, at, service, kits);
         attended = hands.attendedSeconds();
         tail = hands.tailSeconds();
         people = hands.people();
@@ -298,12 +304,10 @@ public final class Timeline {
     if (!opens(rig, begin, attended + rest)) {
       return;
     }
-    closesAt[rig] = batch.rigHours[rig][span[rig] + 1];
-    if (batch.pinStart[job] >= 0 && begin > batch.pinStart[job]) {
-      hard += begin - batch.pinStart[job];
-    }
+    closesAt[rig] = rigHours[rig][span[rig] + 1];
+    hard += Math.max(0, begin - work[at + CompiledBatch.PIN_START]);
     if (trace != null) {
-      rememberStart(rig, job, kits, service);
+      rememberStart(rig, work[at + CompiledBatch.JOB], kits, service);
     }
     if ((kits | (sample + 1)) != 0) {
       kit.take(kits, sample, rig);
@@ -313,14 +317,14 @@ public final class Timeline {
     changeoverSeconds += attended;
     if (attended == 0) {
       warmAt[rig] = begin + tail;
-      takeLoad(rig, job, at, begin);
+      takeLoad(rig, at, begin);
       return;
     }
     int end = begin + attended;
     crew.take(end);
     warmAt[rig] = end + tail;
     if (trace != null) {
-      rememberChangeover(job, begin, end);
+      rememberChangeover(work[at + CompiledBatch.JOB], begin, end);
     }
     phase[rig] = LOAD;
     ask(rig, end);
@@ -331,7 +335,7 @@ public final class Timeline {
    * rig opens again.
    */
   private boolean opens(int rig, int begin, int seconds) {
-    int[] hours = batch.rigHours[rig];
+    int[] hours = rigHours[rig];
     int at = span[rig];
     while (hours[at + 1] <= begin && at + 2 < hours.length) {
       at += 2;
@@ -352,53 +356,51 @@ public final class Timeline {
     return seconds == 0
         ? time
         : crew.ask(
-            batch.work[at + CompiledBatch.LOAD_MASK],
-            (batch.work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_TWO_LOAD) != 0,
+            work[at + CompiledBatch.LOAD_MASK],
+            (work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_TWO_LOAD) != 0,
             time,
             seconds);
   }
 
   /** People's time from the start of loading: the load alone, or to the end of attended capture. */
   private int handsOnLoad(int at, int untilWarm) {
-    int load = batch.work[at + CompiledBatch.LOAD_SECONDS];
-    return (batch.work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_ATTENDED) == 0
+    int load = work[at + CompiledBatch.LOAD_SECONDS];
+    return (work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_ATTENDED) == 0
         ? load
-        : Math.max(load, untilWarm) + batch.work[at + CompiledBatch.CAPTURE_SECONDS];
+        : Math.max(load, untilWarm) + work[at + CompiledBatch.CAPTURE_SECONDS];
   }
 
   private void load(int rig, int time) {
-    int job = current[rig];
-    int at = (job * rigs + rig) * CompiledBatch.WORK_STRIDE;
+    int at = current[rig];
     int begin = firstLoad(at, time, Math.max(0, warmAt[rig] - time));
-    takeLoad(rig, job, at, begin);
+    takeLoad(rig, at, begin);
   }
 
   /** The people found last load the job from {@code begin}; then its capture is known. */
-  private void takeLoad(int rig, int job, int at, int begin) {
-    int end = begin + batch.work[at + CompiledBatch.LOAD_SECONDS];
+  private void takeLoad(int rig, int at, int begin) {
+    int end = begin + work[at + CompiledBatch.LOAD_SECONDS];
     int captureStart = Math.max(end, warmAt[rig]);
-    int captureEnd = captureStart + batch.work[at + CompiledBatch.CAPTURE_SECONDS];
-    boolean attended = (batch.work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_ATTENDED) != 0;
+    int captureEnd = captureStart + work[at + CompiledBatch.CAPTURE_SECONDS];
+    boolean attended = (work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_ATTENDED) != 0;
     int until = attended ? captureEnd : end;
     if (until > begin) {
       crew.take(until);
     }
-    int late = captureEnd - batch.due[job];
+    int late = captureEnd - work[at + CompiledBatch.DUE];
     if (late > 0) {
-      lateWeighted += (long) late * batch.weight[job];
-      hard += batch.must[job] ? late : 0;
+      lateWeighted += (long) late * work[at + CompiledBatch.WEIGHT];
+      hard += (work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_MUST) == 0 ? 0 : late;
     }
     if (trace != null) {
-      rememberLoad(rig, job, begin, end, captureStart, captureEnd, until > begin);
+      rememberLoad(
+          rig, work[at + CompiledBatch.JOB], begin, end, captureStart, captureEnd, until > begin);
     }
     phase[rig] = UNLOAD;
     ask(rig, captureEnd);
   }
 
   private void unload(int rig, int time) {
-    int job = current[rig];
-    int at = (job * rigs + rig) * CompiledBatch.WORK_STRIDE;
-    int[] work = batch.work;
+    int at = current[rig];
     int seconds = work[at + CompiledBatch.UNLOAD_SECONDS];
     int begin = time;
     if (seconds > 0) {
@@ -408,15 +410,15 @@ public final class Timeline {
     }
     int end = begin + seconds;
     if (trace != null) {
-      rememberUnload(job, begin, end, seconds > 0);
+      rememberUnload(work[at + CompiledBatch.JOB], begin, end, seconds > 0);
     }
     int kits = work[at + CompiledBatch.KIT_MASK];
-    int sample = batch.sample[job];
+    int sample = work[at + CompiledBatch.SAMPLE];
     if ((kits | (sample + 1)) != 0) {
       kit.giveBack(kits, sample, rig, end);
       wakeBlocked(end);
     }
-    hard += Math.max(0, end - batch.leave[job]) + Math.max(0, end - closesAt[rig]);
+    hard += Math.max(0, end - work[at + CompiledBatch.LEAVE]) + Math.max(0, end - closesAt[rig]);
     hard += Math.max(0, end - batch.horizon);
     if ((work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_FITS) == 0) {
       hard += WRONG_RIG_SECONDS;
@@ -429,8 +431,8 @@ public final class Timeline {
   private void wakeBlocked(int time) {
     for (int other = 0; other < rigs; other++) {
       if (key[other] == BLOCKED) {
-        int ready = Math.max(freeAt[other], batch.release[current[other]]);
-        ask(other, Math.max(time, Math.max(ready, batch.pinStart[current[other]])));
+        int ready = Math.max(freeAt[other], work[current[other] + CompiledBatch.READY]);
+        ask(other, Math.max(time, ready));
       }
     }
   }
@@ -444,7 +446,7 @@ public final class Timeline {
   }
 
   /** Shares all steps of a changeover in the order they are done: ring, kit, setup. */
-  private void share(int rig, int job, boolean service, int kits) {
+  private void share(int rig, int at, boolean service, int kits) {
     hands.open();
     if (service) {
       hands.add(batch.ringSeconds[rig], 0, 1);
@@ -457,7 +459,8 @@ public final class Timeline {
         hands.add(seconds, 0, batch.kitPeople[one]);
       }
     }
-    int[] parts = tables[rig].parts(state[rig], batch.request[job]);
+    int[] parts =
+        tables[rig].parts(state[rig], work[at + CompiledBatch.REQUEST_AT] / SetupTable.STRIDE);
     for (int i = 0; i < parts.length; i += 3) {
       hands.add(parts[i], parts[i + 1], parts[i + 2]);
     }

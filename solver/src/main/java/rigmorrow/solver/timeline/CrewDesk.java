@@ -88,13 +88,25 @@ final class CrewDesk {
   /**
    * The soonest start with the operator's number below it; the least skilled wins a tie. Asks
    * everybody and puts those who may not behind all others: a loop that always has the same length
-   * costs less than one that skips.
+   * costs less than one that skips. Whether the span is long enough is asked of the first only;
+   * where it is not, everybody is asked again with care.
    */
   private long soonest(int who, int time, int seconds) {
     long best = Long.MAX_VALUE;
     for (int one = 0; one < freeAt.length; one++) {
-      long start = startOf(one, time, seconds) | (long) (~who >>> one & 1) << OUT_BIT;
+      long start = Math.max(time, freeAt[one]) | (long) (~who >>> one & 1) << OUT_BIT;
       best = Math.min(best, start << NUMBER_BITS | one);
+    }
+    int first = (int) best & NUMBER_MASK;
+    int start = (int) (best >> NUMBER_BITS);
+    return closes[first] - start >= seconds ? best : soonestWithCare(who, time, seconds);
+  }
+
+  private long soonestWithCare(int who, int time, int seconds) {
+    long best = Long.MAX_VALUE;
+    for (int rest = who; rest != 0; rest &= rest - 1) {
+      int one = Integer.numberOfTrailingZeros(rest);
+      best = Math.min(best, (long) startOf(one, time, seconds) << NUMBER_BITS | one);
     }
     return best;
   }

@@ -49,6 +49,10 @@ public final class Timeline {
   private final int[][] sequence;
   private final int[] length;
   private final long[] key;
+
+  /** What breaks a tie between requests of one second: the job's weight, then the rig. */
+  private final int[] rank;
+
   private final int[] phase;
 
   /** Where the work of a rig's current job begins in {@link #work}. */
@@ -90,6 +94,7 @@ public final class Timeline {
     this.sequence = new int[rigs][batch.jobCount()];
     this.length = new int[rigs];
     this.key = new long[rigs];
+    this.rank = new int[rigs];
     this.phase = new int[rigs];
     this.current = new int[rigs];
     this.place = new int[rigs];
@@ -216,6 +221,7 @@ public final class Timeline {
     int job = sequence[rig][at];
     int mine = (job * rigs + rig) * CompiledBatch.WORK_STRIDE;
     current[rig] = mine;
+    rank[rig] = (HIGHEST_WEIGHT - work[mine + CompiledBatch.WEIGHT]) << WEIGHT_SHIFT | rig;
     phase[rig] = START;
     if (batch.pinned) {
       holdPins(rig, at, job);
@@ -246,10 +252,7 @@ public final class Timeline {
 
   /** A request of the rig's current job: earlier first, then heavier, then rig order. */
   private void ask(int rig, int time) {
-    key[rig] =
-        (long) time << TIME_SHIFT
-            | (long) (HIGHEST_WEIGHT - work[current[rig] + CompiledBatch.WEIGHT]) << WEIGHT_SHIFT
-            | rig;
+    key[rig] = (long) time << TIME_SHIFT | rank[rig];
   }
 
   private void start(int rig, int time) {

@@ -13,8 +13,8 @@ public final class Demo {
   }
 
   /**
-   * A shot list with a floor of a fitting size: six rigs for a day of up to 200 jobs, ten for a day
-   * of up to 600, and twelve over as many days as 250 jobs a day take.
+   * A shot list with a floor of a fitting size: six rigs for a day of up to 200 jobs, ten for up to
+   * 600 and twelve beyond, both over as many days as 250 jobs a day take.
    *
    * @param jobs 1 to 7,750
    * @param seed of all that is drawn
@@ -23,13 +23,9 @@ public final class Demo {
   public static Batch batch(int jobs, long seed, LocalDate date) {
     int rigs = DemoRigs.FIRST;
     int days = 1;
-    if (jobs > DemoKnobs.TWELVE_RIGS_ABOVE_JOBS) {
-      rigs = DemoRigs.MOST;
-      days =
-          (jobs + DemoKnobs.JOBS_PER_DAY_ON_TWELVE_RIGS - 1)
-              / DemoKnobs.JOBS_PER_DAY_ON_TWELVE_RIGS;
-    } else if (jobs > DemoKnobs.TEN_RIGS_ABOVE_JOBS) {
-      rigs = 10;
+    if (jobs > DemoKnobs.TEN_RIGS_ABOVE_JOBS) {
+      rigs = jobs > DemoKnobs.TWELVE_RIGS_ABOVE_JOBS ? DemoRigs.MOST : 10;
+      days = (jobs + DemoKnobs.JOBS_PER_DAY_ON_MORE_RIGS - 1) / DemoKnobs.JOBS_PER_DAY_ON_MORE_RIGS;
     }
     return new Batch(DemoStudio.floor(date, rigs), DemoShotList.of(jobs, seed, date, days));
   }

@@ -21,7 +21,7 @@ public final class DemoHistory {
   private static final int DAYS_APART = 12;
   private static final int RUSH_EVERY = 7;
   private static final int BREAKDOWN_EVERY = 5;
-  private static final double RUSH_NOON_SHARE = 0.5;
+  private static final double RUSH_NOON_SHARE = 0.7;
 
   private DemoHistory() {}
 

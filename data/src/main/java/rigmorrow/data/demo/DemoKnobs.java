@@ -15,26 +15,29 @@ final class DemoKnobs {
   /** Jobs of the default demo day. */
   static final int DAY_JOBS = 150;
 
-  /** Above so many jobs the floor has ten rigs. */
+  /** Above so many jobs the floor has ten rigs and the plan more than one day. */
   static final int TEN_RIGS_ABOVE_JOBS = 200;
 
-  /** Above so many jobs the floor has twelve rigs and the plan more than one day. */
+  /** Above so many jobs the floor has twelve rigs. */
   static final int TWELVE_RIGS_ABOVE_JOBS = 600;
 
-  /** Jobs a day on twelve rigs, when the plan has several days. */
-  static final int JOBS_PER_DAY_ON_TWELVE_RIGS = 250;
+  /** Jobs a day on ten or twelve rigs. */
+  static final int JOBS_PER_DAY_ON_MORE_RIGS = 250;
 
   static final LocalTime RIGS_OPEN = LocalTime.of(7, 0);
   static final LocalTime RIGS_CLOSE = LocalTime.of(18, 0);
 
   /** Hands-on time of every changeover step is multiplied by this. */
-  static final double CHANGEOVER_SCALE = 1.1;
+  static final double CHANGEOVER_SCALE = 1.6;
+
+  /** Share of the noon promises that are for the morning courier at half past ten instead. */
+  static final double COURIER_SHARE = 0.5;
 
   /** Share of the samples promised for noon, before those that arrive late are moved on. */
-  static final double NOON_SHARE = 0.40;
+  static final double NOON_SHARE = 0.52;
 
   /** Share of the samples promised for three in the afternoon. */
-  static final double AFTERNOON_SHARE = 0.30;
+  static final double AFTERNOON_SHARE = 0.25;
 
   /** Share of the samples promised for five; the rest have no promise. */
   static final double EVENING_SHARE = 0.20;
@@ -71,13 +74,13 @@ final class DemoKnobs {
   /** Hands-on times beside changeovers. */
   static Handling handling() {
     return new Handling(
-        60,
-        25,
+        115,
+        45,
         120,
         45,
         30,
         20,
-        38,
+        65,
         18,
         15,
         DemoCrew.only(DemoCrew.HANDLING),

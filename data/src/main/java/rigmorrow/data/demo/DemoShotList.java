@@ -156,10 +156,14 @@ public final class DemoShotList {
     return new Times(late ? day.atTime(10, 0) : null, null, promise(day, due, late, must), false);
   }
 
-  /** A sample that arrives at ten is not promised for noon, and no promise for noon is a must. */
+  /**
+   * A sample that arrives at ten is not promised for the morning, and no promise for the morning is
+   * a must.
+   */
   private @Nullable Promise promise(LocalDate day, double due, boolean late, boolean must) {
     if (due < mix.noonShare() && !late) {
-      return new Promise(day.atTime(12, 0), false);
+      boolean courier = due < mix.noonShare() * DemoKnobs.COURIER_SHARE;
+      return new Promise(courier ? day.atTime(10, 30) : day.atTime(12, 0), false);
     }
     if (due < mix.noonShare() + DemoKnobs.AFTERNOON_SHARE) {
       return new Promise(day.atTime(15, 0), must);

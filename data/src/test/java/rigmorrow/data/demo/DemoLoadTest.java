@@ -52,8 +52,8 @@ class DemoLoadTest {
         .allSatisfy(
             job -> {
               assertThat(job.captureSeconds()).isBetween(50, 600);
-              assertThat(job.load().seconds()).isBetween(60, 300);
-              assertThat(job.unload().seconds()).isBetween(30, 90);
+              assertThat(job.load().seconds()).isBetween(150, 420);
+              assertThat(job.unload().seconds()).isBetween(60, 120);
             })
         .anyMatch(job -> job.load().people() == 2)
         .anyMatch(JobWork::attendedCapture);

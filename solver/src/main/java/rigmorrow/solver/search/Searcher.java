@@ -13,7 +13,7 @@ public final class Searcher {
   /** Share of a round's effort and its heat, as a part of the mean loss of a move. */
   private record Round(double share, double heat) {}
 
-  private static final Round[] ROUNDS = {new Round(0.7, 0.25), new Round(0.3, 0.06)};
+  private static final Round[] ROUNDS = {new Round(0.8, 0.06), new Round(0.2, 0.015)};
 
   private final FloorSchedule start;
   private final long seed;

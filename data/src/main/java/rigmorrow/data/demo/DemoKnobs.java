@@ -43,7 +43,7 @@ final class DemoKnobs {
   static final double EVENING_SHARE = 0.20;
 
   /** Share of the samples whose promise for three or five must be kept. */
-  static final double MUST_SHARE = 0.05;
+  static final double MUST_SHARE = 0.08;
 
   /** Share of the samples, beside the loaned ones, that arrive at ten. */
   static final double LATE_ARRIVAL_SHARE = 0.10;

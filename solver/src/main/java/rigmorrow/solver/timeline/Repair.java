@@ -59,7 +59,11 @@ public final class Repair {
         || end > batch.horizon
         || end > trace.closesAt[job]
         || (batch.must[job] && trace.captureEnd[job] > batch.due[job])
-        || (batch.pinStart[job] >= 0 && begin > batch.pinStart[job])
+        || begin
+            > batch
+                .work[
+                (job * batch.rigCount() + rig) * CompiledBatch.WORK_STRIDE
+                    + CompiledBatch.PIN_START]
         || !batch.fits(job, rig);
   }
 }

@@ -21,6 +21,7 @@ import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.KitUnit;
 import rigmorrow.model.floor.Operator;
 import rigmorrow.model.plan.Attended;
+import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.recipe.Handling;
@@ -144,7 +145,8 @@ final class Bench {
     return new Batch(floor.build(), new ShotList(FloorFixtures.MONDAY, days, list, pins));
   }
 
-  Plan plan() {
+  /** The plan, past the checker; see {@link CheckedPlans#weighed}. */
+  Plan plan(FloorRule... also) {
     Batch batch = batch();
     CompiledBatch compiled = CompiledBatch.of(batch);
     List<String> ids = compiled.jobs.stream().map(ShotJob::id).toList();
@@ -154,7 +156,7 @@ final class Bench {
       byRig.add(here.stream().map(ids::indexOf).toList());
     }
     Sequences sequences = RandomSequences.scored(compiled, byRig, List.of());
-    return CheckedPlans.decoded(compiled, batch, sequences);
+    return CheckedPlans.decoded(compiled, batch, sequences, also);
   }
 
   /** One line for a job, such as "load 08:00-08:02 ann, capture 08:02-08:12, ...". */

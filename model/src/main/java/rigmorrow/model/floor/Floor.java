@@ -65,6 +65,11 @@ public record Floor(
     return rigs.stream().filter(rig -> rig.id().equals(id)).findFirst();
   }
 
+  /** True when the rig lets two people share a changeover and the crew has two. */
+  public boolean sharesChangeovers(Rig rig) {
+    return rig.twoStepsAtOnce() && crew.size() > 1;
+  }
+
   /** The kit with this id, if there is one. */
   public Optional<Kit> kit(String id) {
     return kits.stream().filter(kit -> kit.id().equals(id)).findFirst();

@@ -77,7 +77,7 @@ final class CrewChecker {
       for (ChangeoverStep step : planned.steps()) {
         skills.addAll(step.skills());
       }
-      int people = Changeover.of(planned.steps(), rig.twoStepsAtOnce()).people();
+      int people = Changeover.of(planned.steps(), batch.floor().sharesChangeovers(rig)).people();
       part(run, "changeover", changeover, changeover.span().seconds(), people, skills);
     }
     JobWork work = run.work();

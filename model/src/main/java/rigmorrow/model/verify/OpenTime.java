@@ -46,6 +46,9 @@ final class OpenTime {
 
   /** How many seconds of the span are not open. */
   int closedSeconds(Span span) {
+    if (span.seconds() == 0) {
+      return 0;
+    }
     // Nothing opens or closes between two neighbouring boundaries.
     TreeSet<Integer> cuts = new TreeSet<>(boundaries(span.start(), span.end()));
     cuts.add(span.start());

@@ -1,6 +1,7 @@
 package rigmorrow.model.verify;
 
 import java.util.List;
+import rigmorrow.model.floor.Floor;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.plan.PlannedJob;
@@ -10,9 +11,11 @@ import rigmorrow.model.work.JobWork;
 
 /** Whether the parts of each job follow each other and take the time they must. */
 final class PartChecker {
+  private final Floor floor;
   private final BreachLog log;
 
-  PartChecker(BreachLog log) {
+  PartChecker(Floor floor, BreachLog log) {
+    this.floor = floor;
     this.log = log;
   }
 
@@ -85,7 +88,7 @@ final class PartChecker {
     }
     var rig = run.rig();
     if (rig != null && !planned.steps().isEmpty()) {
-      Changeover sum = Changeover.of(planned.steps(), rig.twoStepsAtOnce());
+      Changeover sum = Changeover.of(planned.steps(), floor.sharesChangeovers(rig));
       length(run, "changeover", changeover.span(), sum.attendedSeconds());
       int tail = planned.warmedUpAt() - changeover.span().end();
       wrongTime(run, "warm-up after the changeover", tail, sum.tailSeconds());

@@ -24,7 +24,7 @@ public final class PlanChecker {
     BreachLog log = new BreachLog(PlanClock.of(batch));
     List<PlannedRun> runs = PlannedRun.of(batch, plan);
     new CoverageChecker(batch, log).check(plan, runs);
-    new PartChecker(log).check(runs);
+    new PartChecker(batch.floor(), log).check(runs);
     new ChangeoverChecker(batch.floor(), log).check(runs);
     new RigChecker(batch, log).check(runs);
     new CrewChecker(batch, log).check(runs);

@@ -89,7 +89,7 @@ public class FloorSchedule {
       timeline.setLength(rig, length);
     }
     timeline.decode();
-    long hard = timeline.hard();
+    long hard = timeline.hard() + batch.excludedPins();
     long medium = 0;
     List<QueuedJob> backlog = queues.get(rigs).getJobs();
     for (int at = 0; at < backlog.size(); at++) {

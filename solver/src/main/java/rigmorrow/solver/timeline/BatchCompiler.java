@@ -37,6 +37,9 @@ final class BatchCompiler {
   private static final int MOST_OPERATORS = 31;
   private static final int MOST_KITS = 31;
 
+  /** Stands for a job that may start at any time; a pinned start may be before the first day. */
+  private static final int NO_START = -CompiledBatch.NEVER;
+
   final Batch batch;
   final Floor floor;
   final PlanClock clock;
@@ -77,6 +80,7 @@ final class BatchCompiler {
   int[] pinStart = {};
   int[] frozen = {};
   boolean pinned;
+  int excludedPins;
   int firstOpening;
   long excludedWeight;
 
@@ -148,7 +152,7 @@ final class BatchCompiler {
     firstOpening = Arrays.stream(rigHours).mapToInt(hours -> hours[0]).min().orElse(0);
     twoStepsAtOnce = new boolean[floor.rigs().size()];
     for (int rig = 0; rig < twoStepsAtOnce.length; rig++) {
-      twoStepsAtOnce[rig] = floor.rigs().get(rig).twoStepsAtOnce();
+      twoStepsAtOnce[rig] = floor.sharesChangeovers(floor.rigs().get(rig));
     }
     ringLimit = rings(PlateRing::serviceEveryTurns, Integer.MAX_VALUE);
     ringTurns = rings(PlateRing::turnsSinceService, 0);
@@ -286,19 +290,20 @@ final class BatchCompiler {
     int rigs = floor.rigs().size();
     pinRig = filled(jobs.size(), -1);
     pinPlace = filled(jobs.size(), -1);
-    pinStart = filled(jobs.size(), -1);
+    pinStart = filled(jobs.size(), NO_START);
     frozen = new int[rigs];
     for (Pin pin : batch.shotList().pins()) {
       Optional<ShotJob> job = jobs.stream().filter(one -> one.id().equals(pin.job())).findFirst();
       int rig = places.subList(0, rigs).indexOf(pin.rig());
       if (job.isEmpty() || rig < 0) {
-        continue; // The job is excluded with its reasons, or the reader refused the rig.
+        excludedPins++; // The job is excluded with its reasons, or the reader refused the rig.
+        continue;
       }
       int j = jobs.indexOf(job.get());
       pinned = true;
       pinRig[j] = rig;
       pinPlace[j] = pin.place() == null ? -1 : pin.place();
-      pinStart[j] = seconds(pin.startsAt(), -1);
+      pinStart[j] = seconds(pin.startsAt(), NO_START);
       if (pin.state() != PinState.PLANNED) {
         frozen[rig] = Math.max(frozen[rig], pinPlace[j] + 1);
       }
@@ -323,7 +328,8 @@ final class BatchCompiler {
         work[at + CompiledBatch.WEIGHT] = weight[j];
         work[at + CompiledBatch.SAMPLE] = sample[j];
         work[at + CompiledBatch.LEAVE] = leave[j];
-        work[at + CompiledBatch.PIN_START] = pinStart[j] < 0 ? CompiledBatch.NEVER : pinStart[j];
+        work[at + CompiledBatch.PIN_START] =
+            pinStart[j] == NO_START ? CompiledBatch.NEVER : pinStart[j];
         work[at + CompiledBatch.JOB] = j;
         work[at + CompiledBatch.FLAGS] |= must[j] ? CompiledBatch.FLAG_MUST : 0;
       }

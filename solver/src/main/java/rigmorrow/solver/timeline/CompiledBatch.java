@@ -113,6 +113,9 @@ public final class CompiledBatch {
   final int[] frozen;
   final boolean pinned;
 
+  /** Pinned jobs that no plan can do. */
+  final int excludedPins;
+
   final int horizon;
   final int firstOpening;
   final int allOperators;
@@ -160,6 +163,7 @@ public final class CompiledBatch {
     this.pinStart = from.pinStart;
     this.frozen = from.frozen;
     this.pinned = from.pinned;
+    this.excludedPins = from.excludedPins;
     this.horizon = from.clock.horizonSeconds();
     this.firstOpening = from.firstOpening;
     this.excludedWeight = from.excludedWeight;
@@ -229,7 +233,7 @@ public final class CompiledBatch {
 
   /** What leaving jobs out breaks: each pinned job that is in no sequence counts 1. */
   public int pinnedAmong(List<Integer> backlog) {
-    return (int) backlog.stream().filter(job -> pinRig[job] >= 0).count();
+    return excludedPins + (int) backlog.stream().filter(job -> pinRig[job] >= 0).count();
   }
 
   /** Second by which a job must be off a rig: its sample leaves, or the rig closes for good. */
@@ -255,6 +259,11 @@ public final class CompiledBatch {
   /** Where a pinned job must be on its rig, or -1. */
   public int pinnedPlace(int job) {
     return pinPlace[job];
+  }
+
+  /** Number of pinned jobs that no rig can take; each counts 1 against any plan. */
+  public int excludedPins() {
+    return excludedPins;
   }
 
   /** Which rig a pinned job must be on, or -1. */

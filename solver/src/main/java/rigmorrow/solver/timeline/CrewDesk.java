@@ -51,13 +51,17 @@ final class CrewDesk {
    *
    * @param leads operators who may be in charge, as bits; when there is none, anybody is taken
    *     after the plan's end, which breaks a hard rule
-   * @param two true when a second person, whoever it is, must be there
+   * @param two true when a second person, whoever it is, must be there; a crew of one does it after
+   *     the plan's end
    */
   int ask(int leads, boolean two, int time, int seconds) {
-    if (leads == 0) {
-      return ask(all, two, Math.max(time, hours[0][hours[0].length - 2]), seconds);
+    if (leads != 0 && !two) {
+      return askOne(leads, time, seconds);
     }
-    return two && hours.length > 1 ? askTwo(leads, time, seconds) : askOne(leads, time, seconds);
+    boolean enough = !two || hours.length > 1;
+    int from = leads != 0 && enough ? time : Math.max(time, hours[0][hours[0].length - 2]);
+    int who = leads == 0 ? all : leads;
+    return two && enough ? askTwo(who, from, seconds) : askOne(who, from, seconds);
   }
 
   private int askOne(int leads, int time, int seconds) {

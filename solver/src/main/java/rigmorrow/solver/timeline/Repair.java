@@ -53,13 +53,14 @@ public final class Repair {
   }
 
   private boolean offends(int job, int rig, Trace trace) {
+    int at = (job * batch.rigCount() + rig) * CompiledBatch.WORK_STRIDE;
     int end = trace.unloadEnd[job];
     int begin = trace.changeoverStart[job] >= 0 ? trace.changeoverStart[job] : trace.loadStart[job];
     return end > batch.leave[job]
         || end > batch.horizon
         || end > trace.closesAt[job]
         || (batch.must[job] && trace.captureEnd[job] > batch.due[job])
-        || (batch.pinStart[job] >= 0 && begin > batch.pinStart[job])
+        || begin > batch.work[at + CompiledBatch.PIN_START]
         || !batch.fits(job, rig);
   }
 }

@@ -31,6 +31,7 @@ final class SetupTable {
   private static final int UNKNOWN = -1;
 
   private final Rig rig;
+  private final boolean share;
   private final ChangeoverModel model;
   private final List<Setup> requests;
   private final CrewMask crewMask;
@@ -46,8 +47,13 @@ final class SetupTable {
     int of(java.util.Collection<String> skills);
   }
 
-  SetupTable(Rig rig, ChangeoverModel model, List<Setup> requests, CrewMask crewMask) {
+  /**
+   * @param share true when two people share each change
+   */
+  SetupTable(
+      Rig rig, boolean share, ChangeoverModel model, List<Setup> requests, CrewMask crewMask) {
     this.rig = rig;
+    this.share = share;
     this.model = model;
     this.requests = requests;
     this.crewMask = crewMask;
@@ -88,7 +94,7 @@ final class SetupTable {
   private int[] fill(int state, int request) {
     Setup from = states.get(state);
     List<ChangeoverStep> steps = model.steps(rig, from, requests.get(request));
-    Changeover changeover = Changeover.of(steps, rig.twoStepsAtOnce());
+    Changeover changeover = Changeover.of(steps, share);
     int next = number(from.after(requests.get(request)));
     int[] row = rows[state];
     int at = request * STRIDE;
@@ -114,7 +120,7 @@ final class SetupTable {
     }
     rows[number] = new int[Math.max(1, requests.size()) * STRIDE];
     Arrays.fill(rows[number], UNKNOWN);
-    if (rig.twoStepsAtOnce()) {
+    if (share) {
       parts[number] = new int[requests.size()][];
     }
     return number;

@@ -84,7 +84,12 @@ public final class Timeline {
     this.tables = new SetupTable[rigs];
     for (int rig = 0; rig < rigs; rig++) {
       tables[rig] =
-          new SetupTable(batch.rigs.get(rig), changeovers, batch.requests, this::crewWith);
+          new SetupTable(
+              batch.rigs.get(rig),
+              batch.twoStepsAtOnce[rig],
+              changeovers,
+              batch.requests,
+              this::crewWith);
     }
     this.crew = new CrewDesk(batch);
     this.kit = new KitStore(batch);

@@ -3,7 +3,6 @@ package rigmorrow.solver;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -32,6 +31,7 @@ final class ParallelSearch {
   private @Nullable Sequences best;
   private long told;
   private boolean interrupted;
+  private boolean threadInterrupted;
 
   /**
    * @param begin {@link System#nanoTime()} at which the time limit began to run
@@ -72,6 +72,9 @@ final class ParallelSearch {
       return found;
     } finally {
       threads.shutdownNow();
+      if (threadInterrupted) {
+        Thread.currentThread().interrupt();
+      }
     }
   }
 
@@ -97,16 +100,16 @@ final class ParallelSearch {
       try {
         return end.get(POLL_MILLIS, TimeUnit.MILLISECONDS);
       } catch (TimeoutException stillRunning) {
-        if (listener.stopRequested()) {
+        // Asked again each time: a search that was just about to begin a round may miss one call.
+        if (interrupted || listener.stopRequested()) {
           stop(searchers);
         }
       } catch (InterruptedException asked) {
+        threadInterrupted = true;
         stop(searchers);
       } catch (ExecutionException failed) {
         stop(searchers);
         throw new IllegalStateException("a search failed", failed.getCause());
-      } catch (CancellationException cancelled) {
-        throw new IllegalStateException("a search was cancelled", cancelled);
       }
     }
   }

@@ -53,7 +53,8 @@ final class ChangeoverChecker {
   private int turnsAfter(
       PlannedRun run, PlateRing ring, int turnsBefore, int turns, List<ChangeoverStep> others) {
     int total = turnsBefore + turns;
-    boolean due = total > ring.serviceEveryTurns();
+    // A ring that was just serviced gains nothing from a service, however long the next job turns.
+    boolean due = turnsBefore > 0 && total > ring.serviceEveryTurns();
     if (!due) {
       compare(run, others);
       return total;

@@ -16,6 +16,9 @@ import rigmorrow.model.shot.Batch;
  * @param days length of the plan, at least 1
  */
 public record PlanClock(ZoneId zone, LocalDate date, int days) {
+  /** More than eight years: a plan has 31 days at most, so that what is further off is just far. */
+  private static final long FAR_SECONDS = 1L << 28;
+
   /** The clock of a batch. */
   public static PlanClock of(Batch batch) {
     return new PlanClock(batch.floor().zone(), batch.shotList().date(), batch.shotList().days());
@@ -23,11 +26,12 @@ public record PlanClock(ZoneId zone, LocalDate date, int days) {
 
   /**
    * Seconds from the origin to a local time; negative before it. A local time that a clock change
-   * skips is moved on by the length of the gap, one that comes twice as its first.
+   * skips is moved on by the length of the gap, one that comes twice as its first. What is more
+   * than eight years off counts as eight years off.
    */
   public int secondsAt(LocalDateTime local) {
-    return Math.toIntExact(
-        Duration.between(origin(), local.atZone(zone).toInstant().atZone(zone)).toSeconds());
+    long seconds = Duration.between(origin(), local.atZone(zone)).toSeconds();
+    return (int) Math.max(-FAR_SECONDS, Math.min(FAR_SECONDS, seconds));
   }
 
   /** The floor time of a second of the plan. */

@@ -3,7 +3,6 @@ package rigmorrow.model.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import rigmorrow.model.floor.Equipment;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.Rig;
@@ -47,9 +46,7 @@ final class Cautions {
     if (item.estimated()) {
       cautions.add("Size or mass is an estimate: measure and weigh before placing it.");
     }
-    if (rig.fitted(Equipment.OVERHEAD_FRAME).isPresent() || rig.arm().speedDegPerS() > 0) {
-      cautions.add("Moving arm: stay clear until it has stopped.");
-    }
+    cautions.add("Moving arm and turning plate: stay clear until they have stopped.");
     request
         .values()
         .forEach(

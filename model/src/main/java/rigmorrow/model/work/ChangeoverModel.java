@@ -10,6 +10,7 @@ import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.PlateRing;
 import rigmorrow.model.floor.Rig;
+import rigmorrow.model.setup.AttributeValue;
 import rigmorrow.model.setup.ChangeoverRule;
 import rigmorrow.model.setup.ChangeoverStep;
 import rigmorrow.model.setup.Setup;
@@ -90,7 +91,8 @@ public final class ChangeoverModel {
   /** The step that brings kit to a rig and aligns it there. */
   public ChangeoverStep kitMove(Kit kit, String unit, String from, Rig rig) {
     int seconds = floor.fetchSeconds(from, rig.id()) + kit.alignSeconds();
-    String text = "Fetch " + kit.label() + " (" + unit + ") from " + from + ", mount and align";
+    String text =
+        "Fetch " + kit.label() + " (" + unit + ") from " + from + ", mount, align and test";
     return new ChangeoverStep(text, seconds, 0, kit.people(), kit.skills());
   }
 
@@ -104,6 +106,11 @@ public final class ChangeoverModel {
     String text = rule.step();
     if (text == null) {
       text = attribute.label() + ": " + label(attribute, from) + " to " + label(attribute, to);
+    }
+    // What is taken away is as hot, live or heavy as what is put up.
+    String caution = attribute.value(from).map(AttributeValue::caution).orElse(null);
+    if (caution != null) {
+      text += ". " + caution;
     }
     int attended = (int) Math.ceil(rule.attendedSeconds() * rig.changeoverFactor() - 1e-9);
     return new ChangeoverStep(

@@ -14,7 +14,7 @@ import rigmorrow.model.setup.Setup;
  * @param kits ids of the kit it needs here, in floor order; fitted equipment needs none
  * @param load placing and aligning
  * @param captureSeconds taking the pictures, 0 or more
- * @param attendedCapture true when the loading operator stays during capture
+ * @param attendedCapture true when those who load stay during capture
  * @param unload taking the item off
  * @param turns of the plate, rounded up: wear of the plate ring
  * @param terms how the times are made up, in order

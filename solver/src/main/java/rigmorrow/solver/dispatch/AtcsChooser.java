@@ -75,7 +75,7 @@ final class AtcsChooser implements NextJob {
   private double index(int job, int rig, int time, Timeline timeline) {
     int seconds = Math.max(1, batch.plainSeconds(job, rig));
     int setup = timeline.setupSecondsNow(rig, job);
-    int wait = Math.max(0, batch.release(job) - time);
+    int wait = Math.max(0, batch.ready(job) - time);
     int end = time + wait + setup + seconds;
     if (end > batch.latestEnd(job, rig)) {
       return Double.NEGATIVE_INFINITY;

@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * Settings of the rule that builds a first plan: apparent tardiness cost with setups, the ATCS rule
  * of Lee, Bhaskaran and Pinedo (IIE Transactions 29, 1997), with a term for jobs that are not there
- * yet as in Pfund et al. (IIE Transactions 40, 2008) and one for jobs that few rigs can take.
+ * yet as in Pfund et al. (Computers and Industrial Engineering, 2008) and one for jobs that few
+ * rigs can take.
  *
  * @param dueScale k1: how far ahead a promise is felt, in mean job lengths; above 0
  * @param setupScale k2: how much setup is put up with, in mean setup lengths; above 0

@@ -115,6 +115,7 @@ final class BatchCompiler {
     compileWork();
     compilePins();
     packJobs();
+    ruleOutTooLong();
     return new CompiledBatch(this);
   }
 
@@ -143,13 +144,19 @@ final class BatchCompiler {
 
   private void compileHours() {
     int horizon = clock.horizonSeconds();
+    List<Span> crewThere = crewThere();
     rigHours =
         floor.rigs().stream()
-            .map(rig -> flat(WorkingHours.of(rig, clock), horizon))
+            .map(rig -> flat(staffed(WorkingHours.of(rig, clock), crewThere), horizon))
             .toArray(int[][]::new);
     crewHours =
         crew.stream().map(one -> flat(WorkingHours.of(one, clock), horizon)).toArray(int[][]::new);
-    firstOpening = Arrays.stream(rigHours).mapToInt(hours -> hours[0]).min().orElse(0);
+    firstOpening =
+        floor.rigs().stream()
+            .flatMap(rig -> WorkingHours.of(rig, clock).stream())
+            .mapToInt(Span::start)
+            .min()
+            .orElse(horizon);
     twoStepsAtOnce = new boolean[floor.rigs().size()];
     for (int rig = 0; rig < twoStepsAtOnce.length; rig++) {
       twoStepsAtOnce[rig] = floor.sharesChangeovers(floor.rigs().get(rig));
@@ -158,6 +165,38 @@ final class BatchCompiler {
     ringTurns = rings(PlateRing::turnsSinceService, 0);
     ringSeconds = rings(PlateRing::serviceSeconds, 0);
     ringMask = rings(ring -> mask(ring.skills()), 0);
+  }
+
+  /** When somebody who may unload is there. */
+  private List<Span> crewThere() {
+    return crew.stream()
+        .filter(one -> one.skills().containsAll(floor.handling().loadSkills()))
+        .flatMap(one -> WorkingHours.of(one, clock).stream())
+        .toList();
+  }
+
+  /**
+   * Cuts each span of a rig where the last of those who unload goes home: what is not off by then
+   * stays on until the rig has closed, so nothing may be started that would end later. Where
+   * unloading takes no time nobody is needed and the spans stay.
+   */
+  private List<Span> staffed(List<Span> open, List<Span> crewThere) {
+    if (floor.handling().unloadSeconds() == 0) {
+      return open;
+    }
+    List<Span> staffed = new ArrayList<>();
+    for (Span span : open) {
+      int last =
+          crewThere.stream()
+              .filter(span::overlaps)
+              .mapToInt(there -> Math.min(there.end(), span.end()))
+              .max()
+              .orElse(span.start());
+      if (last > span.start()) {
+        staffed.add(new Span(span.start(), last));
+      }
+    }
+    return staffed;
   }
 
   private int[] rings(java.util.function.ToIntFunction<PlateRing> figure, int without) {
@@ -332,6 +371,27 @@ final class BatchCompiler {
             pinStart[j] == NO_START ? CompiledBatch.NEVER : pinStart[j];
         work[at + CompiledBatch.JOB] = j;
         work[at + CompiledBatch.FLAGS] |= must[j] ? CompiledBatch.FLAG_MUST : 0;
+      }
+    }
+  }
+
+  /** A job that is longer than every span of a rig never ends on it. */
+  private void ruleOutTooLong() {
+    int rigs = floor.rigs().size();
+    for (int r = 0; r < rigs; r++) {
+      int longest = 0;
+      for (int i = 0; i + 2 < rigHours[r].length; i += 2) {
+        longest = Math.max(longest, rigHours[r][i + 1] - rigHours[r][i]);
+      }
+      for (int j = 0; j < jobs.size(); j++) {
+        int at = (j * rigs + r) * CompiledBatch.WORK_STRIDE;
+        long seconds =
+            (long) work[at + CompiledBatch.LOAD_SECONDS]
+                + work[at + CompiledBatch.CAPTURE_SECONDS]
+                + work[at + CompiledBatch.UNLOAD_SECONDS];
+        if (seconds > longest) {
+          work[at + CompiledBatch.FLAGS] &= ~CompiledBatch.FLAG_FITS;
+        }
       }
     }
   }

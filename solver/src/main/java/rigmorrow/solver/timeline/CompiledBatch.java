@@ -210,9 +210,9 @@ public final class CompiledBatch {
     return due[job];
   }
 
-  /** Second from which a job's sample is there. */
-  public int release(int job) {
-    return release[job];
+  /** Second from which a job may start: its sample is there, and a pinned start has come. */
+  public int ready(int job) {
+    return Math.max(release[job], pinStart[job]);
   }
 
   /** How much a job counts when it is late. */

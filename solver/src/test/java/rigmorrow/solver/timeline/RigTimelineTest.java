@@ -52,18 +52,34 @@ class RigTimelineTest {
 
   @Test
   void countsWhatWaitingPushesBeyondTheWindow() {
-    // Fits when it starts, but ann unloads only after her break, 2 minutes late for the rig.
+    // Fits when it starts, but ann is at the other rig when it should be unloaded.
     Plan plan =
         bench
             .floor(
                 floor ->
                     floor.rigs(
-                        Bench.rig("left").open(FloorFixtures.hours("08:00", "12:29")).build()))
-            .job("left", "a", job -> job.arrivesAt(Bench.at("11:55")))
+                        Bench.rig("left").open(FloorFixtures.hours("08:00", "08:13")).build(),
+                        Bench.rig("right").build()))
+            .job("left", "a")
+            .job("right", "b", job -> job.arrivesAt(Bench.at("08:11")))
             .plan();
 
-    assertThat(Bench.line(plan, "a")).endsWith("unload 12:30-12:31 ann");
-    assertThat(plan.figures().hard()).isEqualTo(120);
+    assertThat(Bench.line(plan, "a")).endsWith("unload 08:13-08:14 ann");
+    assertThat(plan.figures().hard()).isEqualTo(60);
+  }
+
+  @Test
+  void leavesForTomorrowWhatNobodyIsThereToUnload() {
+    // The rig closes at 12:29, but ann goes to lunch at 12:00 and is back at 12:30.
+    bench
+        .days(2)
+        .floor(
+            floor ->
+                floor.rigs(Bench.rig("left").open(FloorFixtures.hours("08:00", "12:29")).build()))
+        .job("left", "a", job -> job.arrivesAt(Bench.at("11:55")));
+
+    assertThat(bench.line("a")).startsWith("load +08:00-+08:02 ann");
+    assertThat(bench.plan().figures().hard()).isZero();
   }
 
   @Test

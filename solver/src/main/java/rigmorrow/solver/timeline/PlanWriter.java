@@ -20,9 +20,6 @@ import rigmorrow.model.work.ChangeoverModel;
 
 /** Writes down one decode as a plan. Makes texts and lists, but no times of its own. */
 public final class PlanWriter {
-  private static final List<String> NO_ROOM =
-      List.of("The search found no place for it that keeps every hard rule.");
-
   private final CompiledBatch batch;
   private final Timeline timeline;
   private final ChangeoverModel changeovers;
@@ -56,7 +53,8 @@ public final class PlanWriter {
     }
     List<LeftOut> leftOut = new ArrayList<>(batch.excluded);
     for (int job : sequences.backlog()) {
-      leftOut.add(new LeftOut(batch.jobId(job), LeftOut.Cause.NO_ROOM, NO_ROOM));
+      leftOut.add(
+          new LeftOut(batch.jobId(job), LeftOut.Cause.NO_ROOM, new Obstacles(batch).of(job)));
     }
     return new Plan(
         batch.batch.floor().name(),

@@ -39,11 +39,11 @@ public final class Timeline {
   private final SetupTable[] tables;
   private final CrewDesk crew;
   private final KitStore kit;
+  private final RigGate gate;
   private final TwoHands hands = new TwoHands();
   private final int rigs;
 
   private final int[] work;
-  private final int[][] rigHours;
   private final int[] ringLimit;
 
   private final int[][] sequence;
@@ -61,8 +61,6 @@ public final class Timeline {
   private final int[] place;
   private final int[] state;
   private final int[] turns;
-  private final int[] span;
-  private final int[] closesAt;
   private final int[] warmAt;
   private final int[] freeAt;
 
@@ -93,8 +91,8 @@ public final class Timeline {
     }
     this.crew = new CrewDesk(batch);
     this.kit = new KitStore(batch);
+    this.gate = new RigGate(batch);
     this.work = batch.work;
-    this.rigHours = batch.rigHours;
     this.ringLimit = batch.ringLimit;
     this.sequence = new int[rigs][batch.jobCount()];
     this.length = new int[rigs];
@@ -105,8 +103,6 @@ public final class Timeline {
     this.place = new int[rigs];
     this.state = new int[rigs];
     this.turns = new int[rigs];
-    this.span = new int[rigs];
-    this.closesAt = new int[rigs];
     this.warmAt = new int[rigs];
     this.freeAt = new int[rigs];
   }
@@ -188,11 +184,11 @@ public final class Timeline {
     changeoverSeconds = 0;
     finishedAt = 0;
     crew.open();
+    gate.open();
     kit.open();
     for (int rig = 0; rig < rigs; rig++) {
       place[rig] = -1;
       state[rig] = 0;
-      span[rig] = 0;
       turns[rig] = batch.ringTurns[rig];
       freeAt[rig] = 0;
       next(rig);
@@ -309,13 +305,15 @@ public final class Timeline {
     } else {
       begin = firstLoad(at, time, tail);
     }
-    if (!opens(rig, begin, attended + rest)) {
+    int opens = gate.opens(rig, begin, attended + rest);
+    if (opens != begin) {
+      ask(rig, opens);
       return;
     }
-    closesAt[rig] = rigHours[rig][span[rig] + 1];
     hard += Math.max(0, begin - work[at + CompiledBatch.PIN_START]);
     if (trace != null) {
-      rememberStart(rig, work[at + CompiledBatch.JOB], kits, service);
+      trace.start(
+          work[at + CompiledBatch.JOB], state[rig], gate.closesAt(rig), service, kits, rig, kit);
     }
     if ((kits | (sample + 1)) != 0) {
       kit.take(kits, sample, rig);
@@ -332,31 +330,10 @@ public final class Timeline {
     crew.take(end);
     warmAt[rig] = end + tail;
     if (trace != null) {
-      rememberChangeover(work[at + CompiledBatch.JOB], begin, end);
+      trace.changeover(work[at + CompiledBatch.JOB], begin, end, crew);
     }
     phase[rig] = LOAD;
     ask(rig, end);
-  }
-
-  /**
-   * True when the job could end before the rig closes. Otherwise its request is put off until the
-   * rig opens again.
-   */
-  private boolean opens(int rig, int begin, int seconds) {
-    int[] hours = rigHours[rig];
-    int at = span[rig];
-    while (hours[at + 1] <= begin && at + 2 < hours.length) {
-      at += 2;
-    }
-    span[rig] = at;
-    if (begin >= hours[at] && hours[at + 1] - begin >= seconds) {
-      return true;
-    }
-    while (hours[at + 1] - Math.max(begin, hours[at]) < seconds) {
-      at += 2;
-    }
-    ask(rig, Math.max(begin, hours[at]));
-    return false;
   }
 
   private int firstLoad(int at, int time, int tail) {
@@ -400,8 +377,8 @@ public final class Timeline {
       hard += (work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_MUST) == 0 ? 0 : late;
     }
     if (trace != null) {
-      rememberLoad(
-          rig, work[at + CompiledBatch.JOB], begin, end, captureStart, captureEnd, until > begin);
+      trace.load(work[at + CompiledBatch.JOB], begin, end, until > begin ? crew : null);
+      trace.capture(work[at + CompiledBatch.JOB], warmAt[rig], captureStart, captureEnd);
     }
     phase[rig] = UNLOAD;
     ask(rig, captureEnd);
@@ -418,7 +395,7 @@ public final class Timeline {
     }
     int end = begin + seconds;
     if (trace != null) {
-      rememberUnload(work[at + CompiledBatch.JOB], begin, end, seconds > 0);
+      trace.unload(work[at + CompiledBatch.JOB], begin, end, seconds > 0 ? crew : null);
     }
     int kits = work[at + CompiledBatch.KIT_MASK];
     int sample = work[at + CompiledBatch.SAMPLE];
@@ -426,7 +403,8 @@ public final class Timeline {
       kit.giveBack(kits, sample, rig, end);
       wakeBlocked(end);
     }
-    hard += Math.max(0, end - work[at + CompiledBatch.LEAVE]) + Math.max(0, end - closesAt[rig]);
+    hard +=
+        Math.max(0, end - work[at + CompiledBatch.LEAVE]) + Math.max(0, end - gate.closesAt(rig));
     hard += Math.max(0, end - batch.horizon);
     if ((work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_FITS) == 0) {
       hard += WRONG_RIG_SECONDS;
@@ -477,45 +455,5 @@ public final class Timeline {
   /** The setup steps from a state on a rig. */
   List<ChangeoverStep> setupSteps(int rig, int fromState, int job) {
     return tables[rig].steps(fromState, batch.request[job]);
-  }
-
-  private void rememberStart(int rig, int job, int kits, boolean service) {
-    Trace into = java.util.Objects.requireNonNull(trace);
-    into.stateBefore[job] = state[rig];
-    into.closesAt[job] = closesAt[rig];
-    into.ringServiced[job] = service;
-    for (int rest = kits; rest != 0; rest &= rest - 1) {
-      int one = Integer.numberOfTrailingZeros(rest);
-      into.unit[job][one] = kit.chosen(rig, one);
-      into.unitFrom[job][one] = kit.place(kit.chosen(rig, one));
-    }
-  }
-
-  private void rememberChangeover(int job, int begin, int end) {
-    Trace into = java.util.Objects.requireNonNull(trace);
-    into.changeoverStart[job] = begin;
-    into.changeoverEnd[job] = end;
-    into.changeoverCrew[job] = crew.chosen();
-    into.changeoverLead[job] = crew.lead();
-  }
-
-  private void rememberLoad(
-      int rig, int job, int begin, int end, int captureStart, int captureEnd, boolean people) {
-    Trace into = java.util.Objects.requireNonNull(trace);
-    into.warmedUpAt[job] = warmAt[rig];
-    into.loadStart[job] = begin;
-    into.loadEnd[job] = end;
-    into.captureStart[job] = captureStart;
-    into.captureEnd[job] = captureEnd;
-    into.loadCrew[job] = people ? crew.chosen() : 0;
-    into.loadLead[job] = crew.lead();
-  }
-
-  private void rememberUnload(int job, int begin, int end, boolean people) {
-    Trace into = java.util.Objects.requireNonNull(trace);
-    into.unloadStart[job] = begin;
-    into.unloadEnd[job] = end;
-    into.unloadCrew[job] = people ? crew.chosen() : 0;
-    into.unloadLead[job] = crew.lead();
   }
 }

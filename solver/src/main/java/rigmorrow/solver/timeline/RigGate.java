@@ -1,0 +1,41 @@
+package rigmorrow.solver.timeline;
+
+/** The rigs' working hours in one decode: a job never straddles a span that closes. */
+final class RigGate {
+  private final int[][] hours;
+  private final int[] span;
+
+  RigGate(CompiledBatch batch) {
+    this.hours = batch.rigHours;
+    this.span = new int[hours.length];
+  }
+
+  /** Every rig is before its first span. */
+  void open() {
+    for (int rig = 0; rig < span.length; rig++) {
+      span[rig] = 0;
+    }
+  }
+
+  /**
+   * First second from {@code begin} on at which the rig is open for so long; {@code begin} itself
+   * when it is. Later calls for the same rig must not ask for an earlier second.
+   */
+  int opens(int rig, int begin, int seconds) {
+    int[] spans = hours[rig];
+    int at = span[rig];
+    while (spans[at + 1] <= begin && at + 2 < spans.length) {
+      at += 2;
+    }
+    span[rig] = at;
+    while (spans[at + 1] - Math.max(begin, spans[at]) < seconds) {
+      at += 2;
+    }
+    return Math.max(begin, spans[at]);
+  }
+
+  /** End of the span that the rig was found open in. */
+  int closesAt(int rig) {
+    return hours[rig][span[rig] + 1];
+  }
+}

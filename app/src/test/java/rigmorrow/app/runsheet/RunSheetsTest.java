@@ -238,7 +238,7 @@ class RunSheetsTest {
   void kitPowerHangingHolderAndPicturesAreSpelledOut() {
     assertThat(entry("rig-2", 0).text())
         .contains("Rotator head, RH-1: fetch from Shelf A")
-        .contains("Fetch Rotator head (RH-1) from Shelf A, mount and align (3 min) 2 people")
+        .contains("Fetch Rotator head (RH-1) from Shelf A, mount, align and test (3 min) 2 people")
         .contains("Stand it on the plate, hang its straps: 0.4 kg hanging, drop 600 mm.")
         .contains("Row 2: elevation 22.5°, 24 frames, stop and go")
         .contains("In all 60 pictures");

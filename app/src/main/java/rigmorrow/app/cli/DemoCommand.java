@@ -104,6 +104,7 @@ final class DemoCommand implements Callable<Integer> {
       return ExitCodes.DONE;
     }
     Batch batch = new Inputs(session).batch(asFiles(made), null);
+    Planning.noteEarlyPromises(batch, session);
     Planning planning = Planning.of(batch, settings, search.firstOnly, session);
     PlanOutput.write(folder.path(), batch, planning.plan());
     folder.keepTrackOf(PlanOutput.names());

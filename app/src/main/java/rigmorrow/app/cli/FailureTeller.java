@@ -109,6 +109,14 @@ final class FailureTeller implements IExecutionExceptionHandler, IParameterExcep
     return message == null ? failure.getClass().getSimpleName() : message;
   }
 
+  /**
+   * A stream keeps quiet about what it could not write; nobody must take the half for the whole.
+   */
+  int unwritten() {
+    console.err().println("Standard output could not be written; what it has is not complete.");
+    return ExitCodes.FAULT;
+  }
+
   /** Whatever else is thrown is a fault of ours, errors of the JVM included. */
   int fault(Throwable failure) {
     String what = failure.getClass().getSimpleName() + ": " + failure.getMessage();

@@ -70,9 +70,6 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, InputException {
     SolverSettings settings = search.settings(spec);
-    if (files.days != null) {
-      new Bounds(spec).between("--days", files.days, 1, 31);
-    }
     Batch batch = new Inputs(session).batch(files.source(), null);
     Path folder = folder(batch);
     List<Path> targets =
@@ -80,6 +77,7 @@ final class PlanCommand implements Callable<Integer> {
             ? List.of()
             : PlanOutput.names().stream().map(session.folder().resolve(folder)::resolve).toList();
     OutputFiles.refuseExisting(targets, overwrite);
+    Planning.noteEarlyPromises(batch, session);
     if (dryRun) {
       return dryRun(batch, folder);
     }

@@ -63,7 +63,7 @@ public final class RigmorrowCommand implements Runnable {
       int exitCode = line.execute(arguments.toArray(String[]::new));
       out.flush();
       err.flush();
-      return exitCode;
+      return session.console().out().checkError() ? failures.unwritten() : exitCode;
     } catch (RuntimeException | Error e) {
       return failures.fault(e);
     }

@@ -2,15 +2,20 @@ package rigmorrow.app.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.TypeConversionException;
+import rigmorrow.app.files.RefusedException;
 import rigmorrow.app.files.ShotListSource;
+import rigmorrow.data.problem.InputProblem;
 
 /** Which floor and shot list to read, and what a CSV file does not say by itself. */
 final class ShotListOptions {
+  private static final int MOST_DAYS = 31;
+
   @Parameters(index = "0", paramLabel = "FLOOR", description = "Floor file, YAML or JSON.")
   Path floor;
 
@@ -43,8 +48,18 @@ final class ShotListOptions {
       description = "Between the cells of a CSV file: , or ; or tab. Default: found in the file.")
   @Nullable Character delimiter;
 
-  /** What was asked for. */
+  /**
+   * What was asked for.
+   *
+   * @throws RefusedException when the number of days is outside its bounds
+   */
   ShotListSource source() {
+    if (days != null && (days < 1 || days > MOST_DAYS)) {
+      String accepted = "1 to " + MOST_DAYS;
+      throw new RefusedException(
+          "--days is " + days + "; accepted: " + accepted,
+          List.of(new InputProblem("", "command line", "--days", "" + days, accepted)));
+    }
     return new ShotListSource(floor, shotList, date, days, decimal, delimiter);
   }
 

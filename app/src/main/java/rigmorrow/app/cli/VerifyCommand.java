@@ -14,10 +14,14 @@ import rigmorrow.app.terminal.Session;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.model.plan.Breach;
 
-/** Holds a plan against every rule, by a second computation that shares nothing with the search. */
+/**
+ * Holds a plan against every rule, by a second computation that shares no timeline code with the
+ * search.
+ */
 @Command(
     name = "verify",
-    description = "Check a plan against every rule, independently of the search.",
+    description =
+        "Check a plan against every rule; the check shares no timeline code with the search.",
     footer = {
       "Examples:",
       "  rigmorrow verify floor.yaml shot-list.csv out/2026-03-02/plan.json",

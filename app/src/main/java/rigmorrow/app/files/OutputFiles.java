@@ -6,7 +6,9 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import rigmorrow.data.SafeFile;
 import rigmorrow.data.problem.InputProblem;
 
@@ -21,6 +23,7 @@ public final class OutputFiles {
    */
   public static void refuseExisting(List<Path> files, boolean overwrite) {
     List<InputProblem> problems = new ArrayList<>();
+    Set<Path> asked = new HashSet<>();
     for (Path file : files) {
       if (Files.isDirectory(file)) {
         problems.add(problem(file, "a folder", "the name of a file"));
@@ -33,6 +36,8 @@ public final class OutputFiles {
       }
       if (folder != null && !Files.isDirectory(folder)) {
         problems.add(problem(file, folder + " is a file", "a folder to write in"));
+      } else if (folder != null && asked.add(folder) && !writable(folder)) {
+        problems.add(problem(folder, "cannot be written to", "a folder to write in"));
       }
     }
     if (!problems.isEmpty()) {
@@ -67,6 +72,16 @@ public final class OutputFiles {
       }
     }
     SafeFile.write(file, content, SafeFile.Existing.REPLACE);
+  }
+
+  /** Asking for permissions is not enough: a superuser has them all, even where nothing fits. */
+  private static boolean writable(Path folder) {
+    try {
+      Files.delete(Files.createTempFile(folder, ".rigmorrow", ".tmp"));
+      return true;
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   private static InputProblem problem(Path file, String value, String accepted) {

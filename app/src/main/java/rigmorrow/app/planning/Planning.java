@@ -1,5 +1,6 @@
 package rigmorrow.app.planning;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import rigmorrow.app.report.Times;
@@ -11,6 +12,7 @@ import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlanFigures;
 import rigmorrow.model.shot.Batch;
+import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.verify.PlanChecker;
 import rigmorrow.solver.FloorSolver;
 import rigmorrow.solver.SolverSettings;
@@ -51,6 +53,22 @@ public record Planning(Batch batch, Plan plan, PlanFigures dispatch, List<Breach
               + breaches.stream().map(Breach::sentence).collect(Collectors.joining("; ")));
     }
     return new Planning(batch, plan, first.figures(), breaches);
+  }
+
+  /** Says when promises cannot be kept because they lie before anything is planned. */
+  public static void noteEarlyPromises(Batch batch, Session session) {
+    LocalDate first = batch.shotList().date();
+    long early =
+        batch.shotList().jobs().stream()
+            .map(ShotJob::promise)
+            .filter(promise -> promise != null && promise.dueAt().toLocalDate().isBefore(first))
+            .count();
+    if (early > 0) {
+      session.note(
+          (early == 1 ? "1 promise lies" : early + " promises lie")
+              + " before the first planned day "
+              + first);
+    }
   }
 
   private static Plan search(Batch batch, SolverSettings settings, Session session) {

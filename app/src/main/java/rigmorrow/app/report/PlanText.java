@@ -96,7 +96,7 @@ public final class PlanText {
             Counted.of(figures.planned() + figures.leftOut(), "job"),
             figures.lateJobs() == 0 ? "none late" : figures.lateJobs() + " late",
             figures.leftOut() == 0 ? "none left out" : figures.leftOut() + " left out",
-            figures.planned() == 0 ? "-" : times.at(figures.finishedAt()),
+            figures.planned() == 0 ? "-" : times.dated(figures.finishedAt()),
             Times.hours(figures.changeoverSeconds()));
   }
 
@@ -152,7 +152,7 @@ public final class PlanText {
               planned.job(),
               job == null ? "" : job.name(),
               rig.rig(),
-              Times.minutes(planned.lateSeconds()) + " late",
+              Times.late(planned.lateSeconds()) + " late",
               job == null ? "" : "weight " + job.weight());
         }
       }

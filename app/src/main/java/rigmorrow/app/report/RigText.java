@@ -39,7 +39,7 @@ final class RigText {
           planned.job(),
           job == null ? "" : job.name(),
           changeover(planned),
-          planned.lateSeconds() == 0 ? "" : "late " + Times.minutes(planned.lateSeconds()));
+          planned.lateSeconds() == 0 ? "" : "late " + Times.late(planned.lateSeconds()));
     }
     table.lines("  ", console.columns()).forEach(lines::add);
     return lines;

@@ -11,35 +11,49 @@ public final class Times {
   private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final DateTimeFormatter DAY_AND_HOUR =
       DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+  private static final DateTimeFormatter DATE_AND_HOUR =
+      DateTimeFormatter.ofPattern("EEE uuuu-MM-dd HH:mm", Locale.ENGLISH);
   static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("EEE uuuu-MM-dd", Locale.ENGLISH);
 
   private static final int SECONDS_PER_MINUTE = 60;
   private static final double SECONDS_PER_HOUR = 3600;
+  private static final long WHOLE_SECONDS_PER_HOUR = 3600;
+  private static final long HOURS_PER_DAY = 24;
+  private static final long SECONDS_PER_DAY = HOURS_PER_DAY * WHOLE_SECONDS_PER_HOUR;
 
   private final PlanClock clock;
   private final boolean oneDay;
+  private final boolean onePlannedDay;
 
-  private Times(PlanClock clock, boolean oneDay) {
+  private Times(PlanClock clock, boolean oneDay, boolean onePlannedDay) {
     this.clock = clock;
     this.oneDay = oneDay;
+    this.onePlannedDay = onePlannedDay;
   }
 
   /** For a plan; days of the week are left out where all ends on the first day. */
   static Times of(Plan plan) {
     PlanClock clock = new PlanClock(plan.zone(), plan.date(), plan.days());
     int last = Math.max(0, plan.figures().finishedAt() - 1);
-    return new Times(clock, clock.at(last).toLocalDate().equals(plan.date()));
+    boolean oneDay = clock.at(last).toLocalDate().equals(plan.date());
+    return new Times(clock, oneDay, oneDay && plan.days() == 1);
   }
 
   /** For what is still to be planned; days of the week are left out where there is only one. */
   public static Times of(Batch batch) {
-    return new Times(PlanClock.of(batch), batch.shotList().days() == 1);
+    boolean oneDay = batch.shotList().days() == 1;
+    return new Times(PlanClock.of(batch), oneDay, oneDay);
   }
 
   /** Hour and minute, with the day of the week where the plan runs over more than one day. */
   public String at(int second) {
     return clock.at(second).format(oneDay ? HOUR : DAY_AND_HOUR);
+  }
+
+  /** Hour and minute, with the date where more than one day is planned. */
+  String dated(int second) {
+    return clock.at(second).format(onePlannedDay ? HOUR : DATE_AND_HOUR);
   }
 
   /** From and to; the day of the week stands only once. */
@@ -51,6 +65,17 @@ public final class Times {
   /** Whole minutes, rounded up. */
   static String minutes(long seconds) {
     return wholeMinutes(seconds) + " min";
+  }
+
+  /** How late: whole minutes, from a day on whole days and hours, both rounded up. */
+  static String late(long seconds) {
+    if (seconds < SECONDS_PER_DAY) {
+      return minutes(seconds);
+    }
+    long hours = (seconds + WHOLE_SECONDS_PER_HOUR - 1) / WHOLE_SECONDS_PER_HOUR;
+    long rest = hours % HOURS_PER_DAY;
+    return Counted.of(Math.toIntExact(hours / HOURS_PER_DAY), "day")
+        + (rest == 0 ? "" : " " + rest + " h");
   }
 
   static long wholeMinutes(long seconds) {

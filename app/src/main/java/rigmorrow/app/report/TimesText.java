@@ -187,10 +187,10 @@ public final class TimesText {
     return people == 1 ? "1 person" : people + " people";
   }
 
-  private static String skills(Set<String> skills) {
+  static String skills(Set<String> skills) {
     return skills.isEmpty()
         ? ""
-        : ", skills " + String.join(" ", skills.stream().sorted().toList());
+        : ", skills " + String.join(", ", skills.stream().sorted().toList());
   }
 
   private static String seconds(double seconds) {

@@ -7,7 +7,8 @@ import java.util.List;
  *
  * @param floor name of the floor
  * @param date first day in words
- * @param warning that the plan breaks rules; empty when it does not
+ * @param warning that the plan breaks rules and is not to be worked from; empty when it does not
+ * @param breaches which rules it breaks
  * @param facts counts and times
  * @param late planned jobs after their promise, the latest first
  * @param leftOut jobs that are not done
@@ -16,6 +17,7 @@ record FrontPage(
     String floor,
     String date,
     String warning,
+    List<String> breaches,
     List<SheetDocument.Fact> facts,
     List<Late> late,
     List<Left> leftOut) {

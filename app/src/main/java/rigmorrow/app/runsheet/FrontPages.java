@@ -3,9 +3,10 @@ package rigmorrow.app.runsheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import rigmorrow.app.report.JobBreaches;
+import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.LeftOut;
 import rigmorrow.model.plan.Plan;
-import rigmorrow.model.plan.PlanFigures;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.Promise;
@@ -16,51 +17,60 @@ final class FrontPages {
 
   private FrontPages() {}
 
-  static FrontPage of(Plan plan, Names names, TimeText times) {
+  static FrontPage of(Plan plan, Names names, TimeText times, JobBreaches breaches) {
+    List<LateOnRig> late = late(plan, names, times);
     return new FrontPage(
         plan.floor(),
         times.dates(plan.days()),
-        plan.figures().hard() == 0
-            ? ""
-            : "This plan breaks hard rules: it must be mended before anyone works to it.",
-        facts(plan, times),
-        late(plan, names, times),
+        breaches.warning(),
+        breaches.sentences(),
+        facts(plan, late.size(), times),
+        late.stream().map(line -> line(line, names, times)).toList(),
         plan.leftOut().stream().map(left -> left(left, names, times)).toList());
   }
 
-  private static List<SheetDocument.Fact> facts(Plan plan, TimeText times) {
-    PlanFigures figures = plan.figures();
+  /** From the times alone: what a plan states of itself may be wrong. */
+  private static List<SheetDocument.Fact> facts(Plan plan, int late, TimeText times) {
+    List<PlannedJob> jobs = plan.rigs().stream().flatMap(rig -> rig.jobs().stream()).toList();
+    int end = jobs.stream().mapToInt(job -> job.whole().end()).max().orElse(0);
+    int changeover = jobs.stream().mapToInt(FrontPages::changeoverSeconds).sum();
     return List.of(
         new SheetDocument.Fact("Time zone", times.zone()),
-        new SheetDocument.Fact(
-            "Last job ends", figures.planned() == 0 ? "no job" : times.at(figures.finishedAt())),
-        new SheetDocument.Fact("Jobs planned", String.valueOf(figures.planned())),
-        new SheetDocument.Fact("Jobs late", String.valueOf(figures.lateJobs())),
-        new SheetDocument.Fact("Jobs left out", String.valueOf(figures.leftOut())),
-        new SheetDocument.Fact(
-            "Changeover work", TimeText.duration(Math.toIntExact(figures.changeoverSeconds()))));
+        new SheetDocument.Fact("Last job ends", jobs.isEmpty() ? "no job" : times.at(end)),
+        new SheetDocument.Fact("Jobs planned", String.valueOf(jobs.size())),
+        new SheetDocument.Fact("Jobs late", String.valueOf(late)),
+        new SheetDocument.Fact("Jobs left out", String.valueOf(plan.leftOut().size())),
+        new SheetDocument.Fact("Changeover work", TimeText.duration(changeover)));
   }
 
-  private static List<FrontPage.Late> late(Plan plan, Names names, TimeText times) {
-    record LateOnRig(PlannedJob job, String rig) {}
+  private static int changeoverSeconds(PlannedJob job) {
+    Attended changeover = job.changeover();
+    return changeover == null ? 0 : changeover.span().seconds();
+  }
+
+  private record LateOnRig(PlannedJob job, String rig, int seconds) {}
+
+  private static List<LateOnRig> late(Plan plan, Names names, TimeText times) {
     List<LateOnRig> late = new ArrayList<>();
     for (RigPlan rig : plan.rigs()) {
       for (PlannedJob job : rig.jobs()) {
-        if (job.lateSeconds() > 0) {
-          late.add(new LateOnRig(job, rig.rig()));
+        int seconds = times.lateSeconds(names.job(job.job()), job);
+        if (seconds > 0) {
+          late.add(new LateOnRig(job, rig.rig(), seconds));
         }
       }
     }
-    return late.stream()
-        .sorted(Comparator.comparingInt((LateOnRig line) -> line.job.lateSeconds()).reversed())
-        .map(
-            line ->
-                new FrontPage.Late(
-                    JobCard.Label.of(names.job(line.job.job())),
-                    names.place(line.rig),
-                    promise(names.job(line.job.job()), times),
-                    TimeText.duration(line.job.lateSeconds())))
-        .toList();
+    late.sort(Comparator.comparingInt(LateOnRig::seconds).reversed());
+    return late;
+  }
+
+  private static FrontPage.Late line(LateOnRig late, Names names, TimeText times) {
+    ShotJob job = names.job(late.job.job());
+    return new FrontPage.Late(
+        JobCard.Label.of(job),
+        names.place(late.rig),
+        promise(job, times),
+        TimeText.duration(late.seconds));
   }
 
   private static FrontPage.Left left(LeftOut left, Names names, TimeText times) {

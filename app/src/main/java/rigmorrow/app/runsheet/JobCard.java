@@ -9,6 +9,7 @@ import rigmorrow.model.shot.ShotJob;
  *
  * @param label what it is called
  * @param state pinned, running or done
+ * @param breaches which rules the plan breaks with it
  * @param measures size, mass and nature of the item
  * @param setup what the rig must be set to
  * @param steps of the changeover, in order
@@ -26,6 +27,7 @@ import rigmorrow.model.shot.ShotJob;
 record JobCard(
     Label label,
     String state,
+    List<String> breaches,
     List<String> measures,
     String setup,
     List<Step> steps,

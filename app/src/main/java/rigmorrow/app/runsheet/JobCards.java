@@ -3,6 +3,7 @@ package rigmorrow.app.runsheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import rigmorrow.app.report.JobBreaches;
 import rigmorrow.model.floor.Rig;
 import rigmorrow.model.plan.KitUse;
 import rigmorrow.model.plan.PlannedJob;
@@ -20,12 +21,14 @@ final class JobCards {
   private final Batch batch;
   private final Names names;
   private final TimeText times;
+  private final JobBreaches breaches;
   private final WorkModel work;
 
-  JobCards(Batch batch, Names names, TimeText times) {
+  JobCards(Batch batch, Names names, TimeText times, JobBreaches breaches) {
     this.batch = batch;
     this.names = names;
     this.times = times;
+    this.breaches = breaches;
     this.work = new WorkModel(batch.floor());
   }
 
@@ -36,6 +39,7 @@ final class JobCards {
     return new JobCard(
         JobCard.Label.of(job),
         names.pinned(job.id()),
+        breaches.of(job.id()),
         ItemText.measures(job.item()),
         setup(job),
         planned.steps().stream().map(JobCards::step).toList(),
@@ -45,7 +49,7 @@ final class JobCards {
         recipe.label(),
         RecipeText.pictures(recipe),
         promise(job, planned),
-        planned.lateSeconds() > 0,
+        times.lateSeconds(job, planned) > 0,
         sampleTimes(job),
         cautions(job, rig),
         note == null ? "" : note);
@@ -85,8 +89,9 @@ final class JobCards {
       return "No promise";
     }
     String due = "Due " + times.local(promise.dueAt()) + (promise.must() ? " (must): " : ": ");
-    if (planned.lateSeconds() > 0) {
-      return due + "LATE by " + TimeText.duration(planned.lateSeconds());
+    int late = times.lateSeconds(job, planned);
+    if (late > 0) {
+      return due + "LATE by " + TimeText.duration(late);
     }
     int spare = times.clock().secondsAt(promise.dueAt()) - planned.capture().end();
     return due + "kept, " + TimeText.duration(Math.max(0, spare)) + " to spare";

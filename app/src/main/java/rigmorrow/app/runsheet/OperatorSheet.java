@@ -22,6 +22,7 @@ record OperatorSheet(
    *
    * @param number its place in the day, from 1
    * @param part changeover, load, capture or unload
+   * @param breaches which rules the plan breaks with the job
    * @param people "2 people", or empty for one
    * @param with who else and who is in charge; empty when alone
    * @param steps of a changeover
@@ -37,6 +38,7 @@ record OperatorSheet(
       String rig,
       String part,
       JobCard.Label job,
+      List<String> breaches,
       String people,
       String with,
       List<JobCard.Step> steps,

@@ -112,6 +112,7 @@ final class OperatorSheets {
         names.place(duty.rig),
         duty.part.label,
         card.label(),
+        card.breaches(),
         people > 1 ? people + " people" : "",
         with(duty.attended.operators(), operator),
         changeover ? card.steps() : List.of(),

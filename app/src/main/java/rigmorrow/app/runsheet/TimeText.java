@@ -7,6 +7,9 @@ import java.time.format.DateTimeFormatter;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.Locale;
 import rigmorrow.model.floor.Closure;
+import rigmorrow.model.plan.PlannedJob;
+import rigmorrow.model.shot.Promise;
+import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.time.PlanClock;
 import rigmorrow.model.time.Span;
 
@@ -106,6 +109,14 @@ final class TimeText {
         + (sameDay ? "–" : " –\n" + DATE.format(end) + "\n")
         + TIME.format(end)
         + abbreviation(end);
+  }
+
+  /** How long after its promise the pictures of a job are taken, in seconds; 0 when kept. */
+  int lateSeconds(ShotJob job, PlannedJob planned) {
+    Promise promise = job.promise();
+    return promise == null
+        ? 0
+        : Math.max(0, planned.capture().end() - clock.secondsAt(promise.dueAt()));
   }
 
   /** A length of time, exact to the second. */

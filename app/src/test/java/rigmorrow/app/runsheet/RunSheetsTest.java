@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
@@ -11,7 +12,10 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
 import org.junit.jupiter.api.Test;
+import rigmorrow.app.report.JobBreaches;
 import rigmorrow.model.plan.Attended;
+import rigmorrow.model.plan.Breach;
+import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlanFigures;
 import rigmorrow.model.plan.PlannedJob;
@@ -19,6 +23,7 @@ import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.shot.ShotList;
+import rigmorrow.model.verify.PlanChecker;
 import rigmorrow.model.work.WorkModel;
 
 class RunSheetsTest {
@@ -28,7 +33,7 @@ class RunSheetsTest {
 
   private final Batch batch = SampleDay.batch(SampleDay.SUMMER);
   private final Plan plan = SamplePlan.of(batch);
-  private final String html = RunSheets.html(batch, plan);
+  private final String html = sheets(batch, plan);
   private final Document page = read(html);
 
   @Test
@@ -164,8 +169,8 @@ class RunSheetsTest {
 
   @Test
   void aLateJobIsMarkedInWords() {
-    assertThat(page.select("section.first td strong").eachText()).contains("20 min");
-    assertThat(entry("rig-1", 1).text()).contains("Due 09:30: LATE by 20 min");
+    assertThat(page.select("section.first td strong").eachText()).contains("4 min 30 s");
+    assertThat(entry("rig-1", 1).text()).contains("Due 09:30: LATE by 4 min 30 s");
     assertThat(entry("rig-1", 0).text()).contains("Due 09:00 (must): kept, 1 h 48 min to spare");
   }
 
@@ -198,7 +203,7 @@ class RunSheetsTest {
         batch.shotList().jobs().stream().map(job -> job.id().equals("J1") ? odd : job).toList();
     Batch oddBatch = new Batch(batch.floor(), new ShotList(SampleDay.SUMMER, 1, jobs, List.of()));
 
-    assertThat(RunSheets.html(oddBatch, plan)).contains("A B C");
+    assertThat(sheets(oddBatch, plan)).contains("A B C");
   }
 
   @Test
@@ -281,8 +286,7 @@ class RunSheetsTest {
   void timesAreRightWhereAnHourComesTwice() {
     Batch autumn = SampleDay.batch(LocalDate.of(2026, 10, 25));
     int secondHalfPastTwo = 3 * 3600 + 1800;
-    Document night =
-        read(RunSheets.html(autumn, SamplePlan.withNightJob(autumn, secondHalfPastTwo)));
+    Document night = read(sheets(autumn, SamplePlan.withNightJob(autumn, secondHalfPastTwo)));
 
     assertThat(night.select("#rig-3 .parts .when").eachText())
         .containsExactly("02:30–02:32 CET", "02:32–02:42 CET", "02:42–02:43 CET");
@@ -296,7 +300,7 @@ class RunSheetsTest {
   @Test
   void timesAreRightWhereAnHourIsLost() {
     Batch spring = SampleDay.batch(LocalDate.of(2027, 3, 28));
-    Document night = read(RunSheets.html(spring, SamplePlan.withNightJob(spring, 2 * 3600 - 60)));
+    Document night = read(sheets(spring, SamplePlan.withNightJob(spring, 2 * 3600 - 60)));
 
     assertThat(night.select("#rig-3 .parts .when").eachText())
         .containsExactly("01:59 CET–03:01 CEST", "03:01–03:11 CEST", "03:11–03:12 CEST");
@@ -304,7 +308,7 @@ class RunSheetsTest {
 
   @Test
   void aTimeOnTheNextDayCarriesItsDate() {
-    Document night = read(RunSheets.html(batch, SamplePlan.withNightJob(batch, 86400 - 300)));
+    Document night = read(sheets(batch, SamplePlan.withNightJob(batch, 86400 - 300)));
 
     assertThat(night.select("#rig-3 .parts .when").eachText())
         .containsExactly("23:55–23:57", "23:57 – Tue 2 Jun 00:07", "Tue 2 Jun 00:07–00:08");
@@ -314,7 +318,7 @@ class RunSheetsTest {
   void refusesAPlanOfAnotherBatch() {
     Batch other = new Batch(batch.floor(), new ShotList(SampleDay.SUMMER, 1, List.of(), List.of()));
 
-    assertThatThrownBy(() -> RunSheets.html(other, plan))
+    assertThatThrownBy(() -> sheets(other, plan))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("the plan names job J1, the shot list does not");
   }
@@ -333,7 +337,7 @@ class RunSheetsTest {
             plan.origin());
 
     assertThat(read(RunSheets.html(batch, broken)).select(".warning").text())
-        .contains("breaks hard rules");
+        .contains("Do not work from it");
     assertThat(page.select(".warning")).isEmpty();
   }
 
@@ -363,5 +367,93 @@ class RunSheetsTest {
 
   private long count(String pattern) {
     return Pattern.compile(pattern).matcher(html).results().count();
+  }
+
+  /** The layout alone: the sample plan is made by hand and does not keep every rule. */
+  private static String sheets(Batch batch, Plan plan) {
+    return RunSheets.html(batch, plan, new JobBreaches(List.of()));
+  }
+
+  @Test
+  void everySheetOfAPlanThatBreaksRulesForbidsToWorkFromIt() {
+    List<Breach> breaches = PlanChecker.check(batch, plan);
+    assertThat(breaches).isNotEmpty();
+
+    Document broken = read(RunSheets.html(batch, plan));
+
+    String warning = "This plan breaks " + breaches.size() + " rules. Do not work from it.";
+    assertThat(broken.select("section.sheet"))
+        .hasSize(7)
+        .allMatch(sheet -> sheet.select("> .warning").text().equals(warning));
+    assertThat(broken.select(".broken li").eachText())
+        .startsWith(breaches.get(0).sentence())
+        .hasSize(Math.min(31, breaches.size()));
+    assertThat(page.select(".breach, .broken")).isEmpty();
+  }
+
+  @Test
+  void marksTheJobThatBreaksARuleOnItsRowsOnly() {
+    Breach breach = new Breach(FloorRule.JOB_ORDER, "J3", 1, "Capture of J3 starts too early.");
+    Breach shared =
+        new Breach(FloorRule.OPERATOR_ONE_TASK, "ben", 1, "Ben does J3 and J4 at once.");
+
+    Document marked = read(RunSheets.html(batch, plan, new JobBreaches(List.of(breach, shared))));
+
+    assertThat(marked.select("#rig-2 tr.entry").get(0).select(".breach").eachText())
+        .containsExactly(
+            "Breaks a rule: Capture of J3 starts too early.",
+            "Breaks a rule: Ben does J3 and J4 at once.");
+    assertThat(marked.select("#rig-2 tr.entry").get(1).select(".breach").eachText())
+        .containsExactly("Breaks a rule: Ben does J3 and J4 at once.");
+    assertThat(marked.select("#rig-1 .breach")).isEmpty();
+    assertThat(marked.select("#operator-2 .breach")).isNotEmpty();
+  }
+
+  @Test
+  void listsThirtyBreachesAndCountsTheRest() {
+    Breach breach = new Breach(FloorRule.JOB_ORDER, "J12", 1, "Capture of J12 starts at 09:10.");
+    JobBreaches many = new JobBreaches(Collections.nCopies(32, breach));
+
+    assertThat(many.sentences()).hasSize(31).endsWith("and 2 more");
+    assertThat(many.of("J1")).isEmpty();
+    assertThat(many.of("10")).isEmpty();
+    assertThat(many.of("J12")).hasSize(1);
+  }
+
+  @Test
+  void worksLatenessOutFromThePromiseNotFromThePlansClaim() {
+    List<RigPlan> rigs =
+        plan.rigs().stream()
+            .map(
+                rig ->
+                    new RigPlan(
+                        rig.rig(), rig.jobs().stream().map(RunSheetsTest::claimedLate).toList()))
+            .toList();
+    Plan claimed =
+        new Plan(
+            plan.floor(),
+            plan.zone(),
+            plan.date(),
+            plan.days(),
+            rigs,
+            plan.leftOut(),
+            new PlanFigures(0, 0, 0, 0, 0, 99, 99, 99, 0, 0, 0),
+            plan.origin());
+
+    assertThat(sheets(batch, claimed)).isEqualTo(html);
+  }
+
+  private static PlannedJob claimedLate(PlannedJob job) {
+    return new PlannedJob(
+        job.job(),
+        job.steps(),
+        job.changeover(),
+        job.warmedUpAt(),
+        job.load(),
+        job.capture(),
+        job.captureOperators(),
+        job.unload(),
+        job.kit(),
+        job.lateSeconds() + 5000);
   }
 }

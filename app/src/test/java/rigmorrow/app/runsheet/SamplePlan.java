@@ -58,7 +58,7 @@ final class SamplePlan {
                 "R1",
                 List.of(
                     job("J1", at(7, 0), List.of(), List.of(), 0),
-                    job("J2", at(9, 10), toGrey, List.of(), 1200))),
+                    job("J2", at(9, 10), toGrey, List.of(), 270))),
             new RigPlan(
                 "R2",
                 List.of(
@@ -99,7 +99,7 @@ final class SamplePlan {
         batch.shotList().days(),
         rigs,
         leftOut,
-        new PlanFigures(0, leftOut.size(), 200, 10, 20, planned, leftOut.size(), 1, 1200, 450, end),
+        new PlanFigures(0, leftOut.size(), 200, 10, 20, planned, leftOut.size(), 1, 270, 450, end),
         new PlanOrigin("dispatch", 1, 1, 0, "steps"));
   }
 

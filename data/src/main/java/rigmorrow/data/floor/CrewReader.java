@@ -151,8 +151,13 @@ final class CrewReader {
     if (known != null) {
       known.add("*");
     }
+    Set<String> origins =
+        known == null || names.places() == null ? null : new LinkedHashSet<>(known);
+    if (origins != null) {
+      origins.addAll(names.places());
+    }
     return new FetchTime(
-        fetch.get().text("from"),
+        fetch.get().reference("from", origins, "a rig, the place of a unit of kit or *"),
         fetch.get().reference("to", known, "a rig or *"),
         fetch.get().whole("seconds", Bounds.SECONDS));
   }

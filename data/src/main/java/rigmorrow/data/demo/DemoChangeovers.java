@@ -86,8 +86,22 @@ final class DemoChangeovers {
   }
 
   private void powerAndFlags() {
-    skilled(DemoSetups.POWER, ANY, "on", 120, 1, DemoCrew.ELECTRICAL, "Test and switch on");
-    skilled(DemoSetups.POWER, ANY, "off", 60, 1, DemoCrew.ELECTRICAL, "Switch off and secure");
+    skilled(
+        DemoSetups.POWER,
+        ANY,
+        "on",
+        120,
+        1,
+        DemoCrew.ELECTRICAL,
+        "Socket: fit and test it, leave it switched off");
+    skilled(
+        DemoSetups.POWER,
+        ANY,
+        "off",
+        60,
+        1,
+        DemoCrew.ELECTRICAL,
+        "Socket: take it out of service and secure it");
     plain(DemoSetups.FLAGS, ANY, "sides", 110);
     plain(DemoSetups.FLAGS, ANY, "sides-under", 210);
     plain(DemoSetups.FLAGS, "sides", "sides-under", 120);

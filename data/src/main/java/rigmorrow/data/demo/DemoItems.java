@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.data.demo.DemoProduct.Trait;
+import rigmorrow.model.shot.Gtin;
 import rigmorrow.model.shot.Hanging;
 import rigmorrow.model.shot.HeightSource;
 import rigmorrow.model.shot.Item;
@@ -106,16 +107,6 @@ final class DemoItems {
    */
   static String gtin13(int article) {
     String digits = DEMO_PREFIX + String.format(Locale.ROOT, "%09d", article);
-    return digits + checkDigit(digits);
-  }
-
-  /** Weights 3 and 1 from the right (GS1 General Specifications, check digit calculation). */
-  static int checkDigit(String digits) {
-    int sum = 0;
-    for (int at = 0; at < digits.length(); at++) {
-      int weight = (digits.length() - at) % 2 == 1 ? 3 : 1;
-      sum += weight * Character.digit(digits.charAt(at), 10);
-    }
-    return (10 - sum % 10) % 10;
+    return digits + Gtin.checkDigit(digits);
   }
 }

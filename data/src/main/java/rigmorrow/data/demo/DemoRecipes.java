@@ -12,7 +12,7 @@ import rigmorrow.model.recipe.Recipe;
 import rigmorrow.model.recipe.Still;
 import rigmorrow.model.setup.Setup;
 
-/** What pictures the studio takes. A spin's rows come twice: once lit, once for the cut-out. */
+/** What pictures the studio takes. */
 final class DemoRecipes {
   static final String STILLS = "stills";
   static final String SPIN = "spin-36";
@@ -42,7 +42,7 @@ final class DemoRecipes {
   static List<Recipe> all(Set<String> lookRigs) {
     return List.of(
         standing(STILLS, "Six stills", List.of(), stills(10, 6, 60), 12, stillsSetup()),
-        standing(SPIN, "One-row spin, 36", twice(row(15, 36, false)), List.of(), 2, spinSetup()),
+        standing(SPIN, "One-row spin, 36", List.of(row(15, 36, false)), List.of(), 2, spinSetup()),
         standing(SPIN_3, "Three-row spin, 3 x 36", threeRows(), List.of(), 1, threeRowSetup()),
         continuousTurn(),
         focusStills(),
@@ -234,10 +234,6 @@ final class DemoRecipes {
 
   private static List<FrameRow> threeRows() {
     return List.of(row(0, 36, false), row(20, 36, false), row(45, 36, false));
-  }
-
-  private static List<FrameRow> twice(FrameRow row) {
-    return List.of(row, row);
   }
 
   private static FrameRow row(double elevationDeg, int frames, boolean turning) {

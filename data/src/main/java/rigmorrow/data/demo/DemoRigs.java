@@ -32,6 +32,12 @@ final class DemoRigs {
   private static final AxisLimits PLATE = new AxisLimits(120, 240, 1200, 0.25);
   private static final List<String> NO_CAUTIONS = List.of();
 
+  /** What the laser lines of the two large tables ask of the crew. */
+  private static final List<String> LASER_CAUTIONS =
+      List.of(
+          "Laser lines for aligning: never look into them, cover mirrors and chrome before"
+              + " switching them on.");
+
   private final String id;
   private final LocalDate date;
   private final boolean copy;
@@ -97,7 +103,7 @@ final class DemoRigs {
             "parked",
             "arm",
             "home"),
-        initial("background", "grey", "lighting", "continuous-low", "camera", "b-macro"),
+        initial("background", "grey", "lighting", "continuous-low", "camera", "b-70"),
         1.0,
         null,
         NO_CAUTIONS);
@@ -134,7 +140,7 @@ final class DemoRigs {
             copy ? 4_000 : service - DemoKnobs.RING_TURNS_LEFT,
             900,
             Set.of(DemoCrew.RIGGING)),
-        NO_CAUTIONS);
+        LASER_CAUTIONS);
   }
 
   private Rig tallTable() {
@@ -155,7 +161,7 @@ final class DemoRigs {
         initial("background", "white-reflected", "lighting", "strobe-crisp", "camera", "b-70"),
         1.1,
         new PlateRing(20_000, 6_500, 900, Set.of(DemoCrew.RIGGING)),
-        NO_CAUTIONS);
+        LASER_CAUTIONS);
   }
 
   private Rig platform() {

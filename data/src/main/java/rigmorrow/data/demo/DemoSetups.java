@@ -88,7 +88,8 @@ final class DemoSetups {
             POWER,
             "Socket in the turning part",
             value("off", "off"),
-            cautious("on", "live", "The socket is live: keep liquids away.")),
+            cautious(
+                "on", "ready", "The socket is mains: switch on only when the item is connected.")),
         attribute(
             FLAGS,
             "Dark flags",

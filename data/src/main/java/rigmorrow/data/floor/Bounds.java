@@ -20,5 +20,13 @@ final class Bounds {
   static final Range MONEY = Range.of(0, 1_000_000_000);
   static final Range POINTS = Range.of(0, 1_000_000);
 
+  static final int MOST_RIGS = 200;
+
+  /** Operators and kits are planned as bits of one whole number each. */
+  static final int MOST_OPERATORS = 31;
+
+  /** See {@link #MOST_OPERATORS}. */
+  static final int MOST_KITS = 31;
+
   private Bounds() {}
 }

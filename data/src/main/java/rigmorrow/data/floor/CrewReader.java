@@ -30,6 +30,7 @@ final class CrewReader {
 
   List<Operator> operators(Cursor floor) {
     Set<String> seen = FloorReader.seen();
+    floor.atMost("crew", Bounds.MOST_OPERATORS);
     return floor.list("crew", "operator", 1, operator -> operator(operator, seen));
   }
 
@@ -61,7 +62,7 @@ final class CrewReader {
     int before = hours.reading().problems().count();
     LocalTime from = hours.get().time("from");
     LocalTime to = hours.get().time("to");
-    if (from.equals(to)) {
+    if (from.equals(to) && !to.equals(LocalTime.MIDNIGHT)) {
       if (hours.reading().problems().count() == before) {
         hours.refuse("to", "a time other than from " + from);
       }
@@ -89,6 +90,7 @@ final class CrewReader {
 
   List<Kit> kits(Cursor floor) {
     Set<String> seen = FloorReader.seen();
+    floor.atMost("kits", Bounds.MOST_KITS);
     return floor.list("kits", "kit", 0, kit -> kit(kit, seen));
   }
 
@@ -149,8 +151,13 @@ final class CrewReader {
     if (known != null) {
       known.add("*");
     }
+    Set<String> origins =
+        known == null || names.places() == null ? null : new LinkedHashSet<>(known);
+    if (origins != null) {
+      origins.addAll(names.places());
+    }
     return new FetchTime(
-        fetch.get().text("from"),
+        fetch.get().reference("from", origins, "a rig, the place of a unit of kit or *"),
         fetch.get().reference("to", known, "a rig or *"),
         fetch.get().whole("seconds", Bounds.SECONDS));
   }

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param rigs ids of rigs
  * @param kits ids of kits
+ * @param places where units of kit lie; null too when one cannot be read
  * @param recipes ids of recipes
  * @param attributes value ids by attribute id
  * @param skills skills of each operator; null when the crew cannot be read
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 record FloorNames(
     @Nullable Set<String> rigs,
     @Nullable Set<String> kits,
+    @Nullable Set<String> places,
     @Nullable Set<String> recipes,
     @Nullable Map<String, Set<String>> attributes,
     @Nullable List<Set<String>> skills) {
@@ -31,6 +33,7 @@ record FloorNames(
     return new FloorNames(
         idsIfList(floor.path("rigs")),
         idsIfList(floor.path("kits")),
+        places(floor.path("kits")),
         idsIfList(floor.path("recipes")),
         attributes(floor.path("attributes")),
         skills(floor.path("crew")));
@@ -74,6 +77,26 @@ record FloorNames(
       }
     }
     return ids;
+  }
+
+  private static @Nullable Set<String> places(JsonNode kits) {
+    if (!kits.isArray() && !kits.isMissingNode()) {
+      return null;
+    }
+    Set<String> places = new LinkedHashSet<>();
+    for (JsonNode kit : kits) {
+      // A kit without units is told where it stands; any place may have been meant by it.
+      if (!kit.path("units").isArray() || kit.path("units").isEmpty()) {
+        return null;
+      }
+      for (JsonNode unit : kit.path("units")) {
+        if (!unit.path("place").isTextual()) {
+          return null;
+        }
+        places.add(unit.path("place").textValue());
+      }
+    }
+    return places;
   }
 
   private static @Nullable Map<String, Set<String>> attributes(JsonNode list) {

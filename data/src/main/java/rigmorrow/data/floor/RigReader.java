@@ -27,6 +27,7 @@ final class RigReader {
 
   List<Rig> rigs(Cursor floor) {
     Set<String> seen = FloorReader.seen();
+    floor.atMost("rigs", Bounds.MOST_RIGS);
     return floor.list("rigs", "rig", 1, rig -> rig(rig, seen));
   }
 

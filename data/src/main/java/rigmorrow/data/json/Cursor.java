@@ -143,6 +143,14 @@ public final class Cursor {
     return read;
   }
 
+  /** Notes a problem when a field has a list of more elements than so many. */
+  public void atMost(String field, int most) {
+    int size = value(field).isArray() ? value(field).size() : 0;
+    if (size > most) {
+      refuse(field, size + " of them", "a list of at most " + most);
+    }
+  }
+
   /** Texts in their order; empty when the field is missing. */
   public List<String> texts(String field) {
     List<String> texts = new ArrayList<>();

@@ -7,13 +7,13 @@ import java.time.LocalTime;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import rigmorrow.data.shot.PlanReach;
 
 /** Reads a point in time the ways people write it in a sheet. */
 final class CsvTimes {
   static final String ACCEPTED =
       "a time such as 2026-11-26 16:00, 26.11.2026 16:00, or 16:00 on the plan's date";
 
-  private static final int FARTHEST_YEARS = 10;
   private static final String CLOCK = "(\\d{1,2}):(\\d{2})(?::(\\d{2})(?:\\.(\\d{1,9}))?)?";
   private static final Pattern TIME = Pattern.compile(CLOCK);
   private static final Pattern ISO =
@@ -72,9 +72,8 @@ final class CsvTimes {
       return new Reading(null, "the time of day too; " + ACCEPTED);
     }
     LocalTime clock = clock(written, clockGroup);
-    if (Math.abs(date.getYear() - planDate.getYear()) > FARTHEST_YEARS) {
-      return new Reading(
-          null, "a year at most " + FARTHEST_YEARS + " from the plan's " + planDate.getYear());
+    if (!PlanReach.holds(date, planDate)) {
+      return new Reading(null, PlanReach.accepted(planDate));
     }
     return new Reading(date.atTime(clock), "");
   }

@@ -1,5 +1,6 @@
 package rigmorrow.data.shotjson;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -19,13 +20,18 @@ import rigmorrow.model.shot.PinState;
 final class PinReader {
   private final Set<String> rigs;
   private final Set<String> jobs;
+  private final @Nullable LocalDate planDate;
   private final Set<String> pinnedJobs = new HashSet<>();
   private final Set<String> takenPlaces = new HashSet<>();
 
-  PinReader(Floor floor, Set<String> jobs) {
+  /**
+   * @param planDate the plan's first day, null when it could not be read
+   */
+  PinReader(Floor floor, Set<String> jobs, @Nullable LocalDate planDate) {
     this.rigs =
         floor.rigs().stream().map(Rig::id).collect(Collectors.toCollection(LinkedHashSet::new));
     this.jobs = jobs;
+    this.planDate = planDate;
   }
 
   List<Pin> pins(Cursor list) {
@@ -42,7 +48,7 @@ final class PinReader {
     if (place != null && !rig.equals(Cursor.NO_TEXT) && !takenPlaces.add(rig + " " + place)) {
       pin.refuse("place", "a place of " + rig + " that no other job is pinned to");
     }
-    LocalDateTime startsAt = pin.get().dateTimeOrNull("startsAt");
+    LocalDateTime startsAt = startsAt(pin);
     PinState given = pin.get().constantOrNull("state", PinState.class);
     PinState state = given == null ? PinState.PLANNED : given;
     if (state != PinState.PLANNED) {
@@ -50,6 +56,15 @@ final class PinReader {
       needed(pin, "startsAt", startsAt, state);
     }
     return new Pin(job, rig, place, startsAt, state);
+  }
+
+  private @Nullable LocalDateTime startsAt(Cursor pin) {
+    int before = pin.reading().problems().count();
+    LocalDateTime startsAt = pin.get().dateTimeOrNull("startsAt");
+    if (startsAt != null && pin.reading().problems().count() == before) {
+      ShotJsonReader.nearPlan(pin, "startsAt", startsAt, planDate);
+    }
+    return startsAt;
   }
 
   private static void needed(Cursor pin, String field, @Nullable Object value, PinState state) {

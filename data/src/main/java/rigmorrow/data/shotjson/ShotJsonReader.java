@@ -2,6 +2,7 @@ package rigmorrow.data.shotjson;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,7 @@ import rigmorrow.data.shot.JobDraft;
 import rigmorrow.data.shot.JobField;
 import rigmorrow.data.shot.JobList;
 import rigmorrow.data.shot.JobPlace;
+import rigmorrow.data.shot.PlanReach;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.shot.HeightSource;
 import rigmorrow.model.shot.Pin;
@@ -60,19 +62,25 @@ public final class ShotJsonReader {
 
   private ShotList shotList(Cursor list) {
     list.get().whole("version", Range.of(VERSION, VERSION));
+    int before = problems.count();
     LocalDate date = list.get().date("date");
+    LocalDate soundDate = problems.count() > before ? null : date;
     int days = list.get().whole("days", Range.of(1, 31), 1);
     JobList jobs = new JobList(floor, problems);
-    list.list("jobs", "job", 0, job -> take(job, jobs));
-    List<Pin> pins = new PinReader(floor, jobs.ids()).pins(list);
+    list.list("jobs", "job", 0, job -> take(job, jobs, soundDate));
+    List<Pin> pins = new PinReader(floor, jobs.ids(), soundDate).pins(list);
     return new ShotList(date, days, jobs.jobs(), pins);
   }
 
-  private JobDraft take(Cursor job, JobList jobs) {
+  private JobDraft take(Cursor job, JobList jobs, @Nullable LocalDate date) {
     JobDraft draft = new JobDraft();
     for (JobField field : JobField.values()) {
       int before = problems.count();
-      draft.set(field, value(job.get(), field));
+      Object value = value(job.get(), field);
+      if (value instanceof LocalDateTime time && problems.count() == before) {
+        nearPlan(job, field.key(), time, date);
+      }
+      draft.set(field, value);
       if (problems.count() > before) {
         draft.refuse(field);
       }
@@ -86,6 +94,13 @@ public final class ShotJsonReader {
     }
     jobs.add(draft, JobPlace.atPath(job.path()));
     return draft;
+  }
+
+  /** Notes a time far from the plan's date; null judges none. */
+  static void nearPlan(Cursor owner, String field, LocalDateTime time, @Nullable LocalDate date) {
+    if (date != null && !PlanReach.holds(time.toLocalDate(), date)) {
+      owner.refuse(field, PlanReach.accepted(date));
+    }
   }
 
   private static @Nullable Object value(Scalars job, JobField field) {

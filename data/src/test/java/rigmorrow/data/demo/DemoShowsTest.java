@@ -98,6 +98,40 @@ class DemoShowsTest {
   }
 
   @Test
+  void theSocketStaysOffBetweenJobs() {
+    String caution =
+        floor.attribute(DemoSetups.POWER).orElseThrow().value("on").orElseThrow().caution();
+
+    assertThat(caution).contains("switch on only when the item is connected");
+    assertThat(powerStep("off", "on").text()).contains("leave it switched off");
+    assertThat(powerStep("on", "off").text()).contains("secure it");
+  }
+
+  @Test
+  void laserLinesWarnOfThemselvesOnTheLargeTablesAndTheirCopies() {
+    assertThat(DemoRigs.on(DemoKnobs.DATE, DemoRigs.MOST))
+        .filteredOn(
+            rig -> rig.cautions().stream().anyMatch(text -> text.contains("never look into")))
+        .extracting(Rig::id)
+        .containsExactly("R2", "R3", "R7", "R8");
+  }
+
+  @Test
+  void noRigStartsWithAKitThatLiesElsewhere() {
+    Kit macro = floor.kit(DemoKit.MACRO_LENS).orElseThrow();
+
+    assertThat(floor.rigs().stream().map(Rig::id)).doesNotContain(macro.units().get(0).place());
+    assertThat(floor.rigs())
+        .noneMatch(rig -> "b-macro".equals(rig.initialSetup().value(DemoSetups.CAMERA)));
+  }
+
+  @Test
+  void noRecipeShootsOneRowTwice() {
+    assertThat(floor.recipes())
+        .allSatisfy(recipe -> assertThat(recipe.rows()).doesNotHaveDuplicates());
+  }
+
+  @Test
   void onlyTheTallFrameGivesAStraightDownView() {
     ShotJob top = job(job -> job.recipe().equals(DemoRecipes.TOP));
     int low = rig("R2").fitted(Equipment.OVERHEAD_FRAME).orElseThrow().heightMm();
@@ -207,6 +241,15 @@ class DemoShowsTest {
   private ChangeoverStep cameraStep(ChangeoverModel changeovers, String from, String to) {
     Setup before = DemoSetups.setup(DemoSetups.CAMERA, from);
     return changeovers.steps(rig("R1"), before, DemoSetups.setup(DemoSetups.CAMERA, to)).get(0);
+  }
+
+  private ChangeoverStep powerStep(String from, String to) {
+    return new ChangeoverModel(floor)
+        .steps(
+            rig("R6"),
+            DemoSetups.setup(DemoSetups.POWER, from),
+            DemoSetups.setup(DemoSetups.POWER, to))
+        .get(0);
   }
 
   private double turnAcceleration(ShotJob job, Rig rig) {

@@ -3,7 +3,9 @@ package rigmorrow.data.floor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.LocalTime;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +18,7 @@ import rigmorrow.data.problem.Problems;
 import rigmorrow.data.samples.FormatPage;
 import rigmorrow.data.samples.Samples;
 import rigmorrow.model.floor.Floor;
+import rigmorrow.model.floor.OpenHours;
 import rigmorrow.model.floor.Rig;
 import rigmorrow.model.floor.Weights;
 
@@ -63,6 +66,43 @@ class FloorReaderTest {
                         "rigs[0].takesKit",
                         "recipes[0].lighting",
                         "physics.blurPixels"));
+  }
+
+  @Test
+  void takesTwoHundredRigsAndNoMore() throws Exception {
+    assertThat(FloorReader.read("many", withRigs(200), Trees.Notation.YAML).rigs()).hasSize(200);
+    assertThatThrownBy(() -> FloorReader.read("many", withRigs(201), Trees.Notation.YAML))
+        .isInstanceOfSatisfying(
+            InputException.class,
+            e ->
+                assertThat(e.problems())
+                    .singleElement()
+                    .satisfies(
+                        problem -> {
+                          assertThat(problem.where()).isEqualTo("rigs");
+                          assertThat(problem.value()).isEqualTo("201 of them");
+                          assertThat(problem.accepted()).isEqualTo("a list of at most 200");
+                        }));
+  }
+
+  /** The small floor with its second rig repeated under further ids. */
+  private static String withRigs(int count) {
+    int start = TINY.indexOf("  - id: t2\n");
+    int end = TINY.indexOf("\nkits:");
+    String second = TINY.substring(start, end);
+    StringBuilder more = new StringBuilder(TINY.substring(0, end));
+    for (int rig = 3; rig <= count; rig++) {
+      more.append(second.replace("id: t2", "id: t" + rig));
+    }
+    return more + TINY.substring(end);
+  }
+
+  @Test
+  void takesMidnightToMidnightAsHours() throws Exception {
+    String whole = TINY.replace("from: \"10:00\", to: \"18:30\"", "from: \"00:00\", to: \"00:00\"");
+    Floor floor = FloorReader.read("whole", whole, Trees.Notation.YAML);
+    assertThat(floor.crew().get(1).shifts())
+        .containsExactly(new OpenHours(Set.of(), LocalTime.MIDNIGHT, LocalTime.MIDNIGHT));
   }
 
   /** Deep enough to overflow the stack of a reader that calls itself for each level. */

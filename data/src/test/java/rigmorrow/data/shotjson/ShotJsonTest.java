@@ -11,11 +11,16 @@ import rigmorrow.data.json.Trees;
 import rigmorrow.data.problem.Problems;
 import rigmorrow.data.samples.FormatPage;
 import rigmorrow.data.samples.Samples;
+import rigmorrow.model.fit.FitCheck;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.shot.HeightSource;
+import rigmorrow.model.shot.Pin;
 import rigmorrow.model.shot.PinState;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.shot.ShotList;
+import rigmorrow.model.time.PlanClock;
+import rigmorrow.model.time.Span;
+import rigmorrow.model.time.WorkingHours;
 
 class ShotJsonTest {
   private final Floor floor = Samples.tinyFloor();
@@ -48,6 +53,27 @@ class ShotJsonTest {
     assertThat(job.item().heightSource()).isEqualTo(HeightSource.HAND);
     assertThat(tiny.jobs().get(1).item().heightSource()).isEqualTo(HeightSource.LIST);
     assertThat(tiny.pins().get(1).state()).isEqualTo(PinState.PLANNED);
+  }
+
+  /** The rotator of the running job takes two people, and the crew is two. */
+  @Test
+  void pinsWhatFitsAndStartsWhenTheCrewIsThere() {
+    FitCheck check = new FitCheck(floor);
+    for (Pin pin : tiny.pins()) {
+      ShotJob job =
+          tiny.jobs().stream()
+              .filter(each -> each.id().equals(pin.job()))
+              .findFirst()
+              .orElseThrow();
+      assertThat(check.of(job, floor.rig(pin.rig()).orElseThrow()).fits()).as(job.id()).isTrue();
+    }
+    PlanClock clock = new PlanClock(floor.zone(), tiny.date(), tiny.days());
+    int start = clock.secondsAt(tiny.pins().get(0).startsAt());
+    assertThat(floor.crew())
+        .allMatch(
+            operator ->
+                WorkingHours.of(operator, clock).stream()
+                    .anyMatch(span -> span.contains(new Span(start, start + 1))));
   }
 
   @Test

@@ -11,12 +11,16 @@ import rigmorrow.model.check.Require;
  * @param days the days they hold for; empty means every day
  * @param from first minute
  * @param to end, exclusive; 00:00 means the end of the day; a time before {@code from} means the
- *     next morning
+ *     next morning; from 00:00 to 00:00 is the whole day
  */
 public record OpenHours(Set<DayOfWeek> days, LocalTime from, LocalTime to) {
   public OpenHours {
     days = Set.copyOf(days);
-    Require.that(!from.equals(to), "hours.to", to, "a time other than " + from);
+    Require.that(
+        !from.equals(to) || to.equals(LocalTime.MIDNIGHT),
+        "hours.to",
+        to,
+        "a time other than " + from);
   }
 
   /** True when these hours start on that day of the week. */

@@ -1,6 +1,7 @@
 package rigmorrow.model.time;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static rigmorrow.model.FloorFixtures.hours;
 
 import java.time.DayOfWeek;
@@ -40,6 +41,20 @@ class WorkingHoursTest {
     RigBuilder rig = new RigBuilder("r").open(hours("12:00", "00:00"), hours("00:00", "12:00"));
 
     assertThat(spans(rig, FloorFixtures.MONDAY, 2)).containsExactly(new Span(0, 48 * HOUR));
+  }
+
+  @Test
+  void midnightToMidnightIsTheWholeDay() {
+    RigBuilder rig = new RigBuilder("r").open(hours("00:00", "00:00", DayOfWeek.TUESDAY));
+
+    assertThat(spans(rig, FloorFixtures.MONDAY, 3)).containsExactly(new Span(24 * HOUR, 48 * HOUR));
+    assertThat(spans(rig.open(hours("00:00", "00:00")), AUTUMN, 1))
+        .containsExactly(new Span(0, 25 * HOUR));
+  }
+
+  @Test
+  void noOtherHoursEndWhenTheyStart() {
+    assertThatThrownBy(() -> hours("07:00", "07:00")).isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test

@@ -2,6 +2,7 @@ package rigmorrow.model.verify;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rigmorrow.model.FloorFixtures;
@@ -47,6 +49,18 @@ class OpenTimeTest {
       assertThat(open.firstOpening().orElse(-1))
           .isEqualTo(working.isEmpty() ? -1 : working.get(0).start());
     }
+  }
+
+  @Test
+  void midnightToMidnightIsTheWholeDay() {
+    PlanClock clock = new PlanClock(FloorFixtures.COPENHAGEN, LocalDate.of(2026, 10, 25), 2);
+    List<OpenHours> sundays = List.of(FloorFixtures.hours("00:00", "00:00", DayOfWeek.SUNDAY));
+    OpenTime open =
+        OpenTime.of(new Operator("o", "o", Set.of(), sundays, List.of(), List.of()), clock);
+
+    assertThat(open.firstOpening()).hasValue(0);
+    assertThat(open.closedSeconds(new Span(0, 25 * 3600))).isZero();
+    assertThat(open.closedSeconds(new Span(0, clock.horizonSeconds()))).isEqualTo(24 * 3600);
   }
 
   private static Operator operator(Random random, LocalDate date) {

@@ -157,7 +157,7 @@ class CommandsTest {
 
   @Test
   void refusesAPlanOfAnotherDay() {
-    String[] verify = {"verify", FILES[0], FILES[1], "out/demo/plan.json", "--date", "2030-01-07"};
+    String[] verify = {"verify", FILES[0], FILES[1], "out/demo/plan.json", "--date", "2026-09-07"};
     Ran ran = run(folder, verify);
     assertThat(ran.exitCode()).as(ran.out() + ran.err()).isEqualTo(2);
     assertThat(ran.err()).contains("plan.json");

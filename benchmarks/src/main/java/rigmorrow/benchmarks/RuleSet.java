@@ -12,7 +12,6 @@ import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.Operator;
 import rigmorrow.model.floor.Rig;
 import rigmorrow.model.shot.Batch;
-import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.shot.ShotList;
 
 /** The demo day with some of the timeline's rules taken out of force. */
@@ -42,89 +41,32 @@ public enum RuleSet {
     Floor floor = demo.floor();
     ShotList list = demo.shotList();
     if (nothingShared) {
-      floor = withRigs(floor, floor.rigs().stream().map(rig -> fitted(rig, demo.floor())).toList());
-      list = list.withJobs(list.jobs().stream().map(RuleSet::ownSample).toList());
+      List<Kit> kits = floor.kits();
+      floor = floor.withRigs(floor.rigs().stream().map(rig -> fitted(rig, kits)).toList());
+      list = list.withJobs(list.jobs().stream().map(job -> job.withSample(job.id())).toList());
     }
     return new Batch(easyCrew ? withCrew(floor) : floor, list);
   }
 
-  private static Rig fitted(Rig rig, Floor floor) {
+  private static Rig fitted(Rig rig, List<Kit> kits) {
     List<Equipment> fitted = new ArrayList<>(rig.fitted());
-    for (Kit kit : floor.kits()) {
+    for (Kit kit : kits) {
       if (rig.takesKit().contains(kit.id())) {
         fitted.add(kit.provides());
       }
     }
-    return new Rig(
-        rig.id(),
-        rig.name(),
-        rig.kind(),
-        rig.size(),
-        rig.camera(),
-        rig.plate(),
-        rig.arm(),
-        fitted,
-        rig.takesKit(),
-        rig.offers(),
-        rig.initialSetup(),
-        rig.changeoverFactor(),
-        rig.twoStepsAtOnce(),
-        rig.captureFactors(),
-        rig.open(),
-        rig.closed(),
-        rig.ring(),
-        rig.cautions());
-  }
-
-  private static ShotJob ownSample(ShotJob job) {
-    return new ShotJob(
-        job.id(),
-        job.article(),
-        job.gtin(),
-        job.name(),
-        job.id(),
-        job.recipe(),
-        job.item(),
-        job.setup(),
-        job.arrivesAt(),
-        job.leavesAt(),
-        job.promise(),
-        job.weight(),
-        job.note());
+    return rig.withFitted(fitted);
   }
 
   private static Floor withCrew(Floor floor) {
     Set<String> skills = new HashSet<>();
     floor.crew().forEach(one -> skills.addAll(one.skills()));
-    List<Operator> crew =
+    return floor.withCrew(
         floor.crew().stream()
             .map(
                 one ->
                     new Operator(
                         one.id(), one.name(), skills, one.shifts(), List.of(), one.closed()))
-            .toList();
-    return copy(floor, floor.rigs(), crew);
-  }
-
-  private static Floor withRigs(Floor floor, List<Rig> rigs) {
-    return copy(floor, rigs, floor.crew());
-  }
-
-  private static Floor copy(Floor floor, List<Rig> rigs, List<Operator> crew) {
-    return new Floor(
-        floor.name(),
-        floor.zone(),
-        rigs,
-        floor.kits(),
-        floor.fetches(),
-        crew,
-        floor.attributes(),
-        floor.changeovers(),
-        floor.recipes(),
-        floor.itemSetups(),
-        floor.handling(),
-        floor.physics(),
-        floor.weights(),
-        floor.costs());
+            .toList());
   }
 }

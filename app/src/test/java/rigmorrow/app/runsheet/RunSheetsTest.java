@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
-import java.util.Collections;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
@@ -14,8 +13,6 @@ import org.jsoup.parser.Parser;
 import org.junit.jupiter.api.Test;
 import rigmorrow.app.report.JobBreaches;
 import rigmorrow.model.plan.Attended;
-import rigmorrow.model.plan.Breach;
-import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlanFigures;
 import rigmorrow.model.plan.PlannedJob;
@@ -23,7 +20,6 @@ import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.shot.ShotList;
-import rigmorrow.model.verify.PlanChecker;
 import rigmorrow.model.work.WorkModel;
 
 class RunSheetsTest {
@@ -342,7 +338,7 @@ class RunSheetsTest {
   }
 
   /** No-break spaces are a matter of looks. */
-  private static Document read(String html) {
+  static Document read(String html) {
     return Jsoup.parse(html.replace('\u00a0', ' '));
   }
 
@@ -370,90 +366,7 @@ class RunSheetsTest {
   }
 
   /** The layout alone: the sample plan is made by hand and does not keep every rule. */
-  private static String sheets(Batch batch, Plan plan) {
+  static String sheets(Batch batch, Plan plan) {
     return RunSheets.html(batch, plan, new JobBreaches(List.of()));
-  }
-
-  @Test
-  void everySheetOfAPlanThatBreaksRulesForbidsToWorkFromIt() {
-    List<Breach> breaches = PlanChecker.check(batch, plan);
-    assertThat(breaches).isNotEmpty();
-
-    Document broken = read(RunSheets.html(batch, plan));
-
-    String warning = "This plan breaks " + breaches.size() + " rules. Do not work from it.";
-    assertThat(broken.select("section.sheet"))
-        .hasSize(7)
-        .allMatch(sheet -> sheet.select("> .warning").text().equals(warning));
-    assertThat(broken.select(".broken li").eachText())
-        .startsWith(breaches.get(0).sentence())
-        .hasSize(Math.min(31, breaches.size()));
-    assertThat(page.select(".breach, .broken")).isEmpty();
-  }
-
-  @Test
-  void marksTheJobThatBreaksARuleOnItsRowsOnly() {
-    Breach breach = new Breach(FloorRule.JOB_ORDER, "J3", 1, "Capture of J3 starts too early.");
-    Breach shared =
-        new Breach(FloorRule.OPERATOR_ONE_TASK, "ben", 1, "Ben does J3 and J4 at once.");
-
-    Document marked = read(RunSheets.html(batch, plan, new JobBreaches(List.of(breach, shared))));
-
-    assertThat(marked.select("#rig-2 tr.entry").get(0).select(".breach").eachText())
-        .containsExactly(
-            "Breaks a rule: Capture of J3 starts too early.",
-            "Breaks a rule: Ben does J3 and J4 at once.");
-    assertThat(marked.select("#rig-2 tr.entry").get(1).select(".breach").eachText())
-        .containsExactly("Breaks a rule: Ben does J3 and J4 at once.");
-    assertThat(marked.select("#rig-1 .breach")).isEmpty();
-    assertThat(marked.select("#operator-2 .breach")).isNotEmpty();
-  }
-
-  @Test
-  void listsThirtyBreachesAndCountsTheRest() {
-    Breach breach = new Breach(FloorRule.JOB_ORDER, "J12", 1, "Capture of J12 starts at 09:10.");
-    JobBreaches many = new JobBreaches(Collections.nCopies(32, breach));
-
-    assertThat(many.sentences()).hasSize(31).endsWith("and 2 more");
-    assertThat(many.of("J1")).isEmpty();
-    assertThat(many.of("10")).isEmpty();
-    assertThat(many.of("J12")).hasSize(1);
-  }
-
-  @Test
-  void worksLatenessOutFromThePromiseNotFromThePlansClaim() {
-    List<RigPlan> rigs =
-        plan.rigs().stream()
-            .map(
-                rig ->
-                    new RigPlan(
-                        rig.rig(), rig.jobs().stream().map(RunSheetsTest::claimedLate).toList()))
-            .toList();
-    Plan claimed =
-        new Plan(
-            plan.floor(),
-            plan.zone(),
-            plan.date(),
-            plan.days(),
-            rigs,
-            plan.leftOut(),
-            new PlanFigures(0, 0, 0, 0, 0, 99, 99, 99, 0, 0, 0),
-            plan.origin());
-
-    assertThat(sheets(batch, claimed)).isEqualTo(html);
-  }
-
-  private static PlannedJob claimedLate(PlannedJob job) {
-    return new PlannedJob(
-        job.job(),
-        job.steps(),
-        job.changeover(),
-        job.warmedUpAt(),
-        job.load(),
-        job.capture(),
-        job.captureOperators(),
-        job.unload(),
-        job.kit(),
-        job.lateSeconds() + 5000);
   }
 }

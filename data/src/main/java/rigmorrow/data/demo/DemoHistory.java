@@ -80,45 +80,9 @@ public final class DemoHistory {
     int hours = 2 + random.nextInt(3);
     Closure closure = new Closure(date.atTime(from, 0), date.atTime(from + hours, 0), "breakdown");
     List<Rig> rigs = new ArrayList<>(floor.rigs());
-    rigs.set(broken, closed(rigs.get(broken), closure));
-    return new Floor(
-        floor.name(),
-        floor.zone(),
-        rigs,
-        floor.kits(),
-        floor.fetches(),
-        floor.crew(),
-        floor.attributes(),
-        floor.changeovers(),
-        floor.recipes(),
-        floor.itemSetups(),
-        floor.handling(),
-        floor.physics(),
-        floor.weights(),
-        floor.costs());
-  }
-
-  private static Rig closed(Rig rig, Closure closure) {
-    List<Closure> closures = new ArrayList<>(rig.closed());
+    List<Closure> closures = new ArrayList<>(rigs.get(broken).closed());
     closures.add(closure);
-    return new Rig(
-        rig.id(),
-        rig.name(),
-        rig.kind(),
-        rig.size(),
-        rig.camera(),
-        rig.plate(),
-        rig.arm(),
-        rig.fitted(),
-        rig.takesKit(),
-        rig.offers(),
-        rig.initialSetup(),
-        rig.changeoverFactor(),
-        rig.twoStepsAtOnce(),
-        rig.captureFactors(),
-        rig.open(),
-        closures,
-        rig.ring(),
-        rig.cautions());
+    rigs.set(broken, rigs.get(broken).withClosed(closures));
+    return floor.withRigs(rigs);
   }
 }

@@ -60,6 +60,44 @@ public record Floor(
     Require.that(!recipes.isEmpty(), "floor.recipes", "empty", "at least one recipe");
   }
 
+  /** The same floor with other rigs. */
+  public Floor withRigs(List<Rig> other) {
+    return new Floor(
+        name,
+        zone,
+        other,
+        kits,
+        fetches,
+        crew,
+        attributes,
+        changeovers,
+        recipes,
+        itemSetups,
+        handling,
+        physics,
+        weights,
+        costs);
+  }
+
+  /** The same floor with another crew. */
+  public Floor withCrew(List<Operator> other) {
+    return new Floor(
+        name,
+        zone,
+        rigs,
+        kits,
+        fetches,
+        other,
+        attributes,
+        changeovers,
+        recipes,
+        itemSetups,
+        handling,
+        physics,
+        weights,
+        costs);
+  }
+
   /** The rig with this id, if there is one. */
   public Optional<Rig> rig(String id) {
     return rigs.stream().filter(rig -> rig.id().equals(id)).findFirst();

@@ -70,6 +70,52 @@ public record Rig(
     cautions = List.copyOf(cautions);
   }
 
+  /** The same rig with other equipment. */
+  public Rig withFitted(List<Equipment> other) {
+    return new Rig(
+        id,
+        name,
+        kind,
+        size,
+        camera,
+        plate,
+        arm,
+        other,
+        takesKit,
+        offers,
+        initialSetup,
+        changeoverFactor,
+        twoStepsAtOnce,
+        captureFactors,
+        open,
+        closed,
+        ring,
+        cautions);
+  }
+
+  /** The same rig with other closures. */
+  public Rig withClosed(List<Closure> other) {
+    return new Rig(
+        id,
+        name,
+        kind,
+        size,
+        camera,
+        plate,
+        arm,
+        fitted,
+        takesKit,
+        offers,
+        initialSetup,
+        changeoverFactor,
+        twoStepsAtOnce,
+        captureFactors,
+        open,
+        other,
+        ring,
+        cautions);
+  }
+
   /** The fitted equipment of a kind, if there is any. */
   public Optional<Equipment> fitted(String kindOfEquipment) {
     return fitted.stream().filter(item -> item.kind().equals(kindOfEquipment)).findFirst();

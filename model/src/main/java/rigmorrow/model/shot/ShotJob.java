@@ -50,6 +50,13 @@ public record ShotJob(
         "a time after arrivesAt " + arrivesAt);
   }
 
+  /** The same job with another sample. */
+  public ShotJob withSample(String other) {
+    return new ShotJob(
+        id, article, gtin, name, other, recipe, item, setup, arrivesAt, leavesAt, promise, weight,
+        note);
+  }
+
   /** True when being late with this job breaks the plan. */
   public boolean must() {
     return promise != null && promise.must();

@@ -10,7 +10,6 @@ import rigmorrow.model.floor.Operator;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.plan.PlannedJob;
-import rigmorrow.model.setup.Changeover;
 import rigmorrow.model.setup.ChangeoverStep;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.time.Span;
@@ -77,7 +76,8 @@ final class CrewChecker {
       for (ChangeoverStep step : planned.steps()) {
         skills.addAll(step.skills());
       }
-      int people = Changeover.of(planned.steps(), batch.floor().sharesChangeovers(rig)).people();
+      int people =
+          ExpectedSteps.sum(planned.steps(), batch.floor().sharesChangeovers(rig)).people();
       part(run, "changeover", changeover, changeover.span().seconds(), people, skills);
     }
     JobWork work = run.work();

@@ -1,6 +1,7 @@
 package rigmorrow.model.verify;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +28,43 @@ final class ExpectedSteps {
   ExpectedSteps(Floor floor, KitPlaces places) {
     this.floor = floor;
     this.places = places;
+  }
+
+  /**
+   * What steps come to, added up apart from the timeline's own sum.
+   *
+   * @param attendedSeconds until the last hands-on second
+   * @param tailSeconds from then until the last step has run out by itself
+   * @param people how many it takes
+   */
+  record Sum(int attendedSeconds, int tailSeconds, int people) {}
+
+  /**
+   * Adds steps up.
+   *
+   * @param shared true when two people share them: each step begins as soon as it has its hands,
+   *     the first person before the second
+   */
+  static Sum sum(List<ChangeoverStep> steps, boolean shared) {
+    int hands = shared && steps.size() > 1 ? 2 : 1;
+    List<Integer> freeAt = new ArrayList<>(Collections.nCopies(hands, 0));
+    int runsOut = 0;
+    int people = hands;
+    for (ChangeoverStep step : steps) {
+      boolean all = step.people() >= hands;
+      int begin = all ? Collections.max(freeAt) : Collections.min(freeAt);
+      int end = begin + step.attendedSeconds();
+      if (all) {
+        Collections.fill(freeAt, end);
+      } else {
+        freeAt.set(freeAt.indexOf(begin), end);
+      }
+      runsOut =
+          Math.max(runsOut, step.unattendedSeconds() > 0 ? end + step.unattendedSeconds() : 0);
+      people = Math.max(people, step.people());
+    }
+    int attended = Collections.max(freeAt);
+    return new Sum(attended, Math.max(0, runsOut - attended), people);
   }
 
   static ChangeoverStep ringService(PlateRing ring) {

@@ -5,7 +5,6 @@ import rigmorrow.model.floor.Floor;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.plan.PlannedJob;
-import rigmorrow.model.setup.Changeover;
 import rigmorrow.model.time.Span;
 import rigmorrow.model.work.JobWork;
 
@@ -88,7 +87,7 @@ final class PartChecker {
     }
     var rig = run.rig();
     if (rig != null && !planned.steps().isEmpty()) {
-      Changeover sum = Changeover.of(planned.steps(), floor.sharesChangeovers(rig));
+      ExpectedSteps.Sum sum = ExpectedSteps.sum(planned.steps(), floor.sharesChangeovers(rig));
       length(run, "changeover", changeover.span(), sum.attendedSeconds());
       int tail = planned.warmedUpAt() - changeover.span().end();
       wrongTime(run, "warm-up after the changeover", tail, sum.tailSeconds());

@@ -3,7 +3,6 @@ package rigmorrow.solver.timeline;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -27,8 +26,6 @@ import rigmorrow.model.shot.Pin;
 import rigmorrow.model.shot.PinState;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.time.PlanClock;
-import rigmorrow.model.time.Span;
-import rigmorrow.model.time.WorkingHours;
 import rigmorrow.model.work.JobWork;
 import rigmorrow.model.work.WorkModel;
 
@@ -44,6 +41,7 @@ final class BatchCompiler {
   final Floor floor;
   final PlanClock clock;
   final List<Operator> crew;
+  final CrewMask crewMask;
   final List<ShotJob> jobs = new ArrayList<>();
   final List<LeftOut> excluded = new ArrayList<>();
   final Map<Setup, Integer> requests = new LinkedHashMap<>();
@@ -95,6 +93,7 @@ final class BatchCompiler {
         floor.crew().stream()
             .sorted(Comparator.comparingInt((Operator one) -> one.skills().size()))
             .toList();
+    this.crewMask = new CrewMask(crew);
     if (crew.size() > MOST_OPERATORS || floor.kits().size() > MOST_KITS) {
       throw new IllegalArgumentException(
           crew.size()
@@ -143,20 +142,10 @@ final class BatchCompiler {
   }
 
   private void compileHours() {
-    int horizon = clock.horizonSeconds();
-    List<Span> crewThere = crewThere();
-    rigHours =
-        floor.rigs().stream()
-            .map(rig -> flat(staffed(WorkingHours.of(rig, clock), crewThere), horizon))
-            .toArray(int[][]::new);
-    crewHours =
-        crew.stream().map(one -> flat(WorkingHours.of(one, clock), horizon)).toArray(int[][]::new);
-    firstOpening =
-        floor.rigs().stream()
-            .flatMap(rig -> WorkingHours.of(rig, clock).stream())
-            .mapToInt(Span::start)
-            .min()
-            .orElse(horizon);
+    CompiledHours hours = new CompiledHours(floor, crew, clock);
+    rigHours = hours.rigs();
+    crewHours = hours.crew();
+    firstOpening = hours.firstOpening();
     twoStepsAtOnce = new boolean[floor.rigs().size()];
     for (int rig = 0; rig < twoStepsAtOnce.length; rig++) {
       twoStepsAtOnce[rig] = floor.sharesChangeovers(floor.rigs().get(rig));
@@ -164,39 +153,7 @@ final class BatchCompiler {
     ringLimit = rings(PlateRing::serviceEveryTurns, Integer.MAX_VALUE);
     ringTurns = rings(PlateRing::turnsSinceService, 0);
     ringSeconds = rings(PlateRing::serviceSeconds, 0);
-    ringMask = rings(ring -> mask(ring.skills()), 0);
-  }
-
-  /** When somebody who may unload is there. */
-  private List<Span> crewThere() {
-    return crew.stream()
-        .filter(one -> one.skills().containsAll(floor.handling().loadSkills()))
-        .flatMap(one -> WorkingHours.of(one, clock).stream())
-        .toList();
-  }
-
-  /**
-   * Cuts each span of a rig where the last of those who unload goes home: what is not off by then
-   * stays on until the rig has closed, so nothing may be started that would end later. Where
-   * unloading takes no time nobody is needed and the spans stay.
-   */
-  private List<Span> staffed(List<Span> open, List<Span> crewThere) {
-    if (floor.handling().unloadSeconds() == 0) {
-      return open;
-    }
-    List<Span> staffed = new ArrayList<>();
-    for (Span span : open) {
-      int last =
-          crewThere.stream()
-              .filter(span::overlaps)
-              .mapToInt(there -> Math.min(there.end(), span.end()))
-              .max()
-              .orElse(span.start());
-      if (last > span.start()) {
-        staffed.add(new Span(span.start(), last));
-      }
-    }
-    return staffed;
+    ringMask = rings(ring -> crewMask.of(ring.skills()), 0);
   }
 
   private int[] rings(java.util.function.ToIntFunction<PlateRing> figure, int without) {
@@ -207,21 +164,6 @@ final class BatchCompiler {
               return ring == null ? without : figure.applyAsInt(ring);
             })
         .toArray();
-  }
-
-  /**
-   * The last span stands for "after the plan": whatever only fits there is decoded there, and every
-   * second beyond the horizon breaks a hard rule, so that the search can see how far off it is.
-   */
-  private static int[] flat(List<Span> spans, int horizon) {
-    int[] flat = new int[2 * spans.size() + 2];
-    for (int i = 0; i < spans.size(); i++) {
-      flat[2 * i] = spans.get(i).start();
-      flat[2 * i + 1] = spans.get(i).end();
-    }
-    flat[2 * spans.size()] = horizon;
-    flat[2 * spans.size() + 1] = Integer.MAX_VALUE;
-    return flat;
   }
 
   private void compileKit() {
@@ -242,7 +184,7 @@ final class BatchCompiler {
     unitPlace = ints(unitPlaces);
     kitAlign = kits.stream().mapToInt(Kit::alignSeconds).toArray();
     kitPeople = kits.stream().mapToInt(Kit::people).toArray();
-    kitMask = kits.stream().mapToInt(kit -> mask(kit.skills())).toArray();
+    kitMask = kits.stream().mapToInt(kit -> crewMask.of(kit.skills())).toArray();
     int rigs = floor.rigs().size();
     fetch = new int[places.size() * rigs];
     for (int place = 0; place < places.size(); place++) {
@@ -308,10 +250,10 @@ final class BatchCompiler {
 
   private void put(JobWork one, int at) {
     work[at + CompiledBatch.LOAD_SECONDS] = one.load().seconds();
-    work[at + CompiledBatch.LOAD_MASK] = mask(one.load().skills());
+    work[at + CompiledBatch.LOAD_MASK] = crewMask.of(one.load().skills());
     work[at + CompiledBatch.CAPTURE_SECONDS] = one.captureSeconds();
     work[at + CompiledBatch.UNLOAD_SECONDS] = one.unload().seconds();
-    work[at + CompiledBatch.UNLOAD_MASK] = mask(one.unload().skills());
+    work[at + CompiledBatch.UNLOAD_MASK] = crewMask.of(one.unload().skills());
     int kits = 0;
     for (int kit = 0; kit < floor.kits().size(); kit++) {
       kits |= one.kits().contains(floor.kits().get(kit).id()) ? 1 << kit : 0;
@@ -394,15 +336,6 @@ final class BatchCompiler {
         }
       }
     }
-  }
-
-  /** Operators who have all of the skills, as bits in crew order. */
-  int mask(Collection<String> skills) {
-    int mask = 0;
-    for (int i = 0; i < crew.size(); i++) {
-      mask |= crew.get(i).skills().containsAll(skills) ? 1 << i : 0;
-    }
-    return mask;
   }
 
   private static int[] filled(int length, int value) {

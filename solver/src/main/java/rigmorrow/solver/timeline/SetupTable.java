@@ -42,11 +42,6 @@ final class SetupTable {
   /** For two people: the parts of each change, by state and request. */
   private int[][][] parts = new int[16][][];
 
-  /** Operators who have all of some skills, as bits. */
-  interface CrewMask {
-    int of(java.util.Collection<String> skills);
-  }
-
   /**
    * @param share true when two people share each change
    */

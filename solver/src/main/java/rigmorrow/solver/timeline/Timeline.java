@@ -79,6 +79,7 @@ public final class Timeline {
     this.batch = batch;
     this.rigs = batch.rigCount();
     ChangeoverModel changeovers = new ChangeoverModel(batch.batch.floor());
+    CrewMask crewMask = new CrewMask(batch.crew);
     this.tables = new SetupTable[rigs];
     for (int rig = 0; rig < rigs; rig++) {
       tables[rig] =
@@ -87,7 +88,7 @@ public final class Timeline {
               batch.twoStepsAtOnce[rig],
               changeovers,
               batch.requests,
-              this::crewWith);
+              crewMask);
     }
     this.crew = new CrewDesk(batch);
     this.kit = new KitStore(batch);
@@ -421,14 +422,6 @@ public final class Timeline {
         ask(other, Math.max(time, ready));
       }
     }
-  }
-
-  private int crewWith(java.util.Collection<String> skills) {
-    int mask = 0;
-    for (int i = 0; i < batch.crew.size(); i++) {
-      mask |= batch.crew.get(i).skills().containsAll(skills) ? 1 << i : 0;
-    }
-    return mask;
   }
 
   /** Shares all steps of a changeover in the order they are done: ring, kit, setup. */

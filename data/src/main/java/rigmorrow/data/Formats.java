@@ -3,6 +3,8 @@ package rigmorrow.data;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Set;
+import rigmorrow.data.column.TableKind;
+import rigmorrow.data.csv.CsvTable;
 import rigmorrow.data.floor.FloorReader;
 import rigmorrow.data.floor.FloorWriter;
 import rigmorrow.data.json.Trees;
@@ -10,11 +12,16 @@ import rigmorrow.data.plan.PlanCsvWriter;
 import rigmorrow.data.plan.PlanJsonReader;
 import rigmorrow.data.plan.PlanJsonWriter;
 import rigmorrow.data.problem.InputException;
-import rigmorrow.data.shotcsv.CsvOptions;
-import rigmorrow.data.shotcsv.CsvReading;
-import rigmorrow.data.shotcsv.ShotListCsv;
+import rigmorrow.data.problem.Problems;
 import rigmorrow.data.shotjson.ShotJsonReader;
 import rigmorrow.data.shotjson.ShotJsonWriter;
+import rigmorrow.data.shottable.ShotTable;
+import rigmorrow.data.shottable.ShotTableOptions;
+import rigmorrow.data.shottable.ShotTableReading;
+import rigmorrow.data.shottable.ShotTableWriter;
+import rigmorrow.data.table.HeaderJudge;
+import rigmorrow.data.table.Table;
+import rigmorrow.data.table.TableOptions;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.ShotList;
@@ -77,9 +84,11 @@ public final class Formats {
    * @throws InputException with everything that is wrong with the file
    * @throws IOException when the file system fails
    */
-  public static CsvReading readShotTable(Path file, Floor floor, CsvOptions options)
+  public static ShotTableReading readShotTable(Path file, Floor floor, ShotTableOptions options)
       throws IOException, InputException {
-    return ShotListCsv.read(InputFile.bytes(file), file.toString(), floor, options);
+    Problems problems = new Problems(file.toString());
+    Table table = table(file, options.table(), TableKind.SHOT_LIST, problems);
+    return ShotTable.read(table, floor, options, problems);
   }
 
   /** True when the name is that of a table: .csv, .tsv or .txt. */
@@ -95,7 +104,7 @@ public final class Formats {
    */
   public static void writeShotTable(ShotList list, Path file, SafeFile.Existing existing)
       throws IOException {
-    SafeFile.write(file, ShotListCsv.write(list), existing);
+    SafeFile.write(file, ShotTableWriter.write(list), existing);
   }
 
   /**
@@ -127,6 +136,11 @@ public final class Formats {
   public static void writePlanTable(Plan plan, ShotList list, Path file, SafeFile.Existing existing)
       throws IOException {
     SafeFile.write(file, PlanCsvWriter.write(plan, list), existing);
+  }
+
+  private static Table table(Path file, TableOptions options, HeaderJudge judge, Problems problems)
+      throws IOException, InputException {
+    return CsvTable.read(InputFile.bytes(file), options, judge, problems);
   }
 
   private static Trees.Notation notation(Path file) throws InputException {

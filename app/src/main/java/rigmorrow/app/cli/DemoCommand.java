@@ -21,7 +21,7 @@ import rigmorrow.app.terminal.ExitCodes;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.data.problem.InputException;
-import rigmorrow.data.shotcsv.ShotListCsv;
+import rigmorrow.data.shottable.ShotTableWriter;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotList;
 import rigmorrow.solver.SolverSettings;
@@ -98,7 +98,7 @@ final class DemoCommand implements Callable<Integer> {
     LocalDate day = date == null ? LocalDate.now(session.clock()).plusDays(1) : date;
     Batch made = Demo.batch(jobs, search.seed, day);
     folder.write(made.floor(), FLOOR);
-    folder.write(SHOT_LIST, ShotListCsv.write(made.shotList()));
+    folder.write(SHOT_LIST, ShotTableWriter.write(made.shotList()));
     session.note("written to " + out + ": " + String.join(", ", names));
     if (writeOnly) {
       return ExitCodes.DONE;

@@ -7,8 +7,9 @@ import org.jspecify.annotations.Nullable;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.Formats;
 import rigmorrow.data.problem.InputException;
-import rigmorrow.data.shotcsv.CsvOptions;
-import rigmorrow.data.shotcsv.CsvReading;
+import rigmorrow.data.shottable.ShotTableOptions;
+import rigmorrow.data.shottable.ShotTableReading;
+import rigmorrow.data.table.TableOptions;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
@@ -75,13 +76,12 @@ public final class Inputs {
             ? LocalDate.now(session.clock().withZone(floor.zone())).plusDays(1)
             : planned.date();
     int usualDays = planned == null ? 1 : planned.days();
-    CsvOptions csv =
-        CsvOptions.of(
-                source.date() == null ? usual : source.date(),
-                source.days() == null ? usualDays : source.days())
-            .withDecimalMark(source.decimal())
-            .withDelimiter(source.delimiter());
-    CsvReading reading = Formats.readShotTable(file, floor, csv);
+    ShotTableOptions options =
+        new ShotTableOptions(
+            source.date() == null ? usual : source.date(),
+            source.days() == null ? usualDays : source.days(),
+            TableOptions.FIND.withDecimalMark(source.decimal()).withDelimiter(source.delimiter()));
+    ShotTableReading reading = Formats.readShotTable(file, floor, options);
     String name = String.valueOf(file.getFileName());
     reading.notes().lines().forEach(line -> session.note(name + ": " + line));
     return reading.shotList();

@@ -17,7 +17,23 @@ public final class Problems {
 
   /** Notes one problem; the parameters are those of {@link InputProblem}. */
   public void add(String where, String field, String value, String accepted) {
-    found.add(new InputProblem(file, where, field, value, accepted));
+    add(Place.of(where), field, value, accepted);
+  }
+
+  /** Notes one problem; the parameters are those of {@link InputProblem}. */
+  public void add(Place place, String field, String value, String accepted) {
+    found.add(new InputProblem(file, place, field, value, accepted));
+  }
+
+  /** The refusal of the whole file for one reason, besides what was noted before. */
+  public InputException refusal(String value, String accepted) {
+    add("file", "", value, accepted);
+    return new InputException(found);
+  }
+
+  /** Name of the file as the user gave it. */
+  public String file() {
+    return file;
   }
 
   /** True when nothing was noted. */

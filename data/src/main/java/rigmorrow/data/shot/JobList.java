@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import rigmorrow.data.problem.Place;
 import rigmorrow.data.problem.Problems;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.shot.ShotJob;
@@ -14,7 +15,7 @@ public final class JobList {
   private final Floor floor;
   private final Problems problems;
   private final List<ShotJob> jobs = new ArrayList<>();
-  private final Map<String, String> placesById = new HashMap<>();
+  private final Map<String, Place> placesById = new HashMap<>();
 
   /**
    * @param floor what recipes and setups are looked up in
@@ -28,8 +29,8 @@ public final class JobList {
   /** Takes one job, or notes what is wrong with it. */
   public void add(JobDraft draft, JobPlace place) {
     if (draft.get(JobField.ID) instanceof String id) {
-      String where = place.where().apply(JobField.ID.key());
-      String earlier = placesById.putIfAbsent(id, where);
+      Place where = place.where().apply(JobField.ID.key());
+      Place earlier = placesById.putIfAbsent(id, where);
       if (earlier != null) {
         String column = place.column().apply(JobField.ID.key());
         problems.add(where, column, id, "an id that no other job has; " + earlier + " has it");

@@ -1,0 +1,38 @@
+package rigmorrow.data.column;
+
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import rigmorrow.data.table.Table;
+import rigmorrow.data.table.TableCell;
+import rigmorrow.data.table.TableRow;
+
+/**
+ * The decimal mark of the numbers that a table has as text.
+ *
+ * @param sign comma or point; null when it is not settled
+ * @param given true when the user said so, and any other is a slip
+ * @param mixed true when the numbers themselves show both
+ * @param option of the command line that settles it
+ */
+public record DecimalMark(@Nullable Character sign, boolean given, boolean mixed, String option) {
+
+  /** The mark that the user gave, else the only one that the numbers of the table show. */
+  public static DecimalMark settle(
+      @Nullable Character given, Header header, Table table, String option) {
+    Set<Character> shown = new TreeSet<>();
+    for (Header.Known known : header.columns()) {
+      if (known.column().kind().number()) {
+        for (TableRow row : table.rows()) {
+          TableCell cell = row.cell(known.index());
+          Numeral numeral = Numeral.of(Amount.of(cell).number());
+          if (cell.number() == null && numeral != null && numeral.mark() != null) {
+            shown.add(numeral.mark());
+          }
+        }
+      }
+    }
+    Character only = shown.size() == 1 ? shown.iterator().next() : null;
+    return new DecimalMark(given != null ? given : only, given != null, shown.size() > 1, option);
+  }
+}

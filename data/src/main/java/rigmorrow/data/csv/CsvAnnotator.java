@@ -1,0 +1,113 @@
+package rigmorrow.data.csv;
+
+import java.io.ByteArrayOutputStream;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rigmorrow.data.problem.InputException;
+import rigmorrow.data.problem.InputProblem;
+import rigmorrow.data.problem.Problems;
+import rigmorrow.data.table.HeaderJudge;
+import rigmorrow.data.table.ProblemColumn;
+import rigmorrow.data.table.TableOptions;
+import rigmorrow.data.table.TableRow;
+
+/**
+ * Copies a CSV file with its problems beside its rows, in one more column; everything else stays as
+ * it is, byte for byte. A column of problems that is there already is written anew.
+ */
+public final class CsvAnnotator {
+  private final CsvSource source;
+  private final StringBuilder copy = new StringBuilder();
+  private int copied;
+
+  private CsvAnnotator(CsvSource source) {
+    this.source = source;
+  }
+
+  /**
+   * The annotated copy.
+   *
+   * @param bytes of the file
+   * @param told what is wrong with it
+   * @param file its name
+   * @throws InputException when it cannot be split into rows
+   */
+  public static byte[] annotated(
+      byte[] bytes, TableOptions options, HeaderJudge judge, List<InputProblem> told, String file)
+      throws InputException {
+    CsvSource source = CsvSource.open(bytes, options, judge, new Problems(file));
+    String text = new CsvAnnotator(source).copy(told);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    out.write(bytes, 0, source.text().markBytes());
+    out.writeBytes(text.getBytes(source.text().charset()));
+    return out.toByteArray();
+  }
+
+  private String copy(List<InputProblem> told) {
+    Map<Integer, List<InputProblem>> byRow =
+        told.stream().collect(Collectors.groupingBy(problem -> problem.place().row()));
+    Set<Integer> besideThem = rowsBesideWhichToTell();
+    List<InputProblem> others =
+        told.stream().filter(problem -> !besideThem.contains(problem.place().row())).toList();
+    CsvScanner scanner = source.scanner();
+    TableRow header = null;
+    int column = 0;
+    TableRow row = scanner.next();
+    while (row != null) {
+      if (header == null && !row.blank()) {
+        header = row;
+        int there = ProblemColumn.in(header);
+        column = there < 0 ? header.cells().size() : there;
+        put(scanner.spans(), column, ProblemColumn.header(others));
+      } else if (besideThem.contains(row.number())) {
+        // A row with more cells than the header has none of ours where ours should be.
+        boolean longer = header != null && row.cells().size() > header.cells().size();
+        String words = ProblemColumn.besideRow(byRow.getOrDefault(row.number(), List.of()));
+        put(scanner.spans(), longer ? row.cells().size() : column, words);
+      }
+      row = scanner.next();
+    }
+    String text = source.text().text();
+    return copy.append(text, copied, text.length()).toString();
+  }
+
+  /** Rows below the header, but for one that a quote opens and nothing closes. */
+  private Set<Integer> rowsBesideWhichToTell() {
+    Set<Integer> rows = new HashSet<>();
+    boolean below = false;
+    CsvScanner scanner = source.scanner();
+    TableRow row = scanner.next();
+    while (row != null) {
+      if (below && !scanner.openQuote()) {
+        rows.add(row.number());
+      }
+      below |= !row.blank();
+      row = scanner.next();
+    }
+    return rows;
+  }
+
+  /** Puts words into the cell of a row at an index, at its end when the row is shorter. */
+  private void put(List<CsvScanner.Span> cells, int index, String words) {
+    if (index < cells.size()) {
+      CsvScanner.Span old = cells.get(index);
+      copy.append(source.text().text(), copied, old.start()).append(quotedIfNeeded(words));
+      copied = old.end();
+    } else if (!words.isEmpty()) {
+      int end = cells.get(cells.size() - 1).end();
+      copy.append(source.text().text(), copied, end);
+      copy.append(String.valueOf(source.delimiter()).repeat(index - cells.size() + 1));
+      copy.append(quotedIfNeeded(words));
+      copied = end;
+    }
+  }
+
+  private String quotedIfNeeded(String words) {
+    boolean needed =
+        words.chars().anyMatch(sign -> sign == source.delimiter() || "\"\r\n".indexOf(sign) >= 0);
+    return needed ? "\"" + words.replace("\"", "\"\"") + "\"" : words;
+  }
+}

@@ -1,0 +1,77 @@
+package rigmorrow.data.csv;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import rigmorrow.data.problem.InputException;
+import rigmorrow.data.problem.Problems;
+import rigmorrow.data.table.HeaderJudge;
+import rigmorrow.data.table.TableOptions;
+import rigmorrow.data.table.TableRow;
+
+/**
+ * A CSV file of which it is settled how it is to be split.
+ *
+ * @param text of the file
+ * @param start where the first row starts in the text
+ * @param delimiter between cells
+ */
+record CsvSource(CsvText text, int start, char delimiter) {
+  private static final Pattern DELIMITER_LINE = Pattern.compile("(?i)sep=(.)(?:\\r\\n|\\n|\\r)");
+
+  /**
+   * Opens a file.
+   *
+   * @param judge tells the right delimiter by its headers
+   * @throws InputException when the bytes are no text, or the delimiter they name is none
+   */
+  static CsvSource open(byte[] bytes, TableOptions options, HeaderJudge judge, Problems problems)
+      throws InputException {
+    CsvText text = CsvText.decode(bytes, options.charset(), problems);
+    int start = 0;
+    Character delimiter = options.delimiter();
+    Matcher line = DELIMITER_LINE.matcher(text.text());
+    if (line.lookingAt()) {
+      start = line.end();
+      delimiter = delimiter == null ? given(line.group(1), problems) : delimiter;
+      problems.throwIfAny();
+    }
+    if (delimiter == null) {
+      delimiter = found(text.text(), start, judge);
+    }
+    return new CsvSource(text, start, delimiter);
+  }
+
+  CsvScanner scanner() {
+    return new CsvScanner(text.text(), start, delimiter);
+  }
+
+  private static @Nullable Character given(String delimiter, Problems problems) {
+    if (TableOptions.DELIMITERS.contains(delimiter)) {
+      return delimiter.charAt(0);
+    }
+    problems.add("file", "sep=", delimiter, "comma, semicolon or tab");
+    return null;
+  }
+
+  /** The delimiter by which most headers are known; among equals, the one that gives most cells. */
+  private static char found(String text, int start, HeaderJudge judge) {
+    char best = TableOptions.DELIMITERS.charAt(0);
+    long bestScore = -1;
+    for (char candidate : TableOptions.DELIMITERS.toCharArray()) {
+      CsvScanner scanner = new CsvScanner(text, start, candidate);
+      TableRow row = scanner.next();
+      while (row != null && row.blank()) {
+        row = scanner.next();
+      }
+      if (row != null) {
+        long score = judge.known(row) * text.length() + row.cells().size();
+        if (score > bestScore) {
+          best = candidate;
+          bestScore = score;
+        }
+      }
+    }
+    return best;
+  }
+}

@@ -1,0 +1,40 @@
+package rigmorrow.data.shottable;
+
+import java.util.List;
+import rigmorrow.data.column.CellReader;
+import rigmorrow.data.column.DecimalMark;
+import rigmorrow.data.column.Header;
+import rigmorrow.data.column.TableKind;
+import rigmorrow.data.column.TableNotes;
+import rigmorrow.data.problem.InputException;
+import rigmorrow.data.problem.Problems;
+import rigmorrow.data.table.Table;
+import rigmorrow.model.floor.Floor;
+import rigmorrow.model.shot.ShotJob;
+import rigmorrow.model.shot.ShotList;
+
+/** Reads the shot list that a table holds; the format is described in FORMAT.md. */
+public final class ShotTable {
+  private ShotTable() {}
+
+  /**
+   * Reads a shot list.
+   *
+   * @param table of whatever kind of file
+   * @param floor what its recipes and setups are looked up in
+   * @param problems may hold some about the table already
+   * @throws InputException with every problem of the file
+   */
+  public static ShotTableReading read(
+      Table table, Floor floor, ShotTableOptions options, Problems problems) throws InputException {
+    Header header = new Header(table, TableKind.SHOT_LIST, floor.attributes(), problems);
+    DecimalMark mark =
+        DecimalMark.settle(options.table().decimalMark(), header, table, "--decimal");
+    CellReader cells = new CellReader(problems, options.date(), mark);
+    List<ShotJob> jobs = new JobRows(header, floor, problems, cells).jobs(table);
+    problems.throwIfAny();
+    return new ShotTableReading(
+        new ShotList(options.date(), options.days(), jobs, List.of()),
+        TableNotes.of(table, header, mark, cells));
+  }
+}

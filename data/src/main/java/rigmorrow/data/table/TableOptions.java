@@ -1,0 +1,69 @@
+package rigmorrow.data.table;
+
+import java.nio.charset.Charset;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the user says about a table in place of having it found.
+ *
+ * @param delimiter of a text: comma, semicolon or tab; null to find it in the header
+ * @param decimalMark of numbers written as text: comma or point; null to find it in the numbers
+ * @param charset of a text; null to find it (UTF-8, UTF-16 by its mark, else Windows-1252)
+ * @param sheet of a workbook; null to find it by its header
+ */
+public record TableOptions(
+    @Nullable Character delimiter,
+    @Nullable Character decimalMark,
+    @Nullable Charset charset,
+    @Nullable String sheet) {
+  /** Leaves everything to be found in the file. */
+  public static final TableOptions FIND = new TableOptions(null, null, null, null);
+
+  /** The signs that may divide cells. */
+  public static final String DELIMITERS = ",;\t";
+
+  /** The signs that may be a decimal mark. */
+  public static final String DECIMAL_MARKS = ",.";
+
+  public TableOptions {
+    if (delimiter != null && DELIMITERS.indexOf(delimiter) < 0) {
+      throw new IllegalArgumentException(
+          "delimiter is '" + delimiter + "'; accepted: comma, semicolon or tab");
+    }
+    if (decimalMark != null && DECIMAL_MARKS.indexOf(decimalMark) < 0) {
+      throw new IllegalArgumentException(
+          "decimalMark is '" + decimalMark + "'; accepted: comma or point");
+    }
+  }
+
+  /** These options with a given delimiter. */
+  public TableOptions withDelimiter(@Nullable Character given) {
+    return new TableOptions(given, decimalMark, charset, sheet);
+  }
+
+  /** These options with a given decimal mark. */
+  public TableOptions withDecimalMark(@Nullable Character given) {
+    return new TableOptions(delimiter, given, charset, sheet);
+  }
+
+  /** These options with a given character set. */
+  public TableOptions withCharset(@Nullable Charset given) {
+    return new TableOptions(delimiter, decimalMark, given, sheet);
+  }
+
+  /** These options with a given sheet. */
+  public TableOptions withSheet(@Nullable String given) {
+    return new TableOptions(delimiter, decimalMark, charset, given);
+  }
+
+  /** A delimiter or decimal mark by its name. */
+  public static String name(char sign) {
+    return switch (sign) {
+      case ',' -> "comma";
+      case ';' -> "semicolon";
+      case '\t' -> "tab";
+      case '.' -> "point";
+      default -> "'" + sign + "'";
+    };
+  }
+}

@@ -1,0 +1,52 @@
+package rigmorrow.data.column;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class ColumnFormatPageTest {
+  private static final List<String> LINES = lines();
+
+  @ParameterizedTest
+  @EnumSource(Column.class)
+  void namesEveryColumnWithItsFieldAndSynonyms(Column column) {
+    String start = "| " + column.title() + " | `" + column.field().key() + "` |";
+    List<String> rows = LINES.stream().filter(line -> line.startsWith(start)).toList();
+    assertThat(rows).as("line of %s", column.title()).hasSize(1);
+    String[] cells = rows.get(0).split("\\s*\\|\\s*");
+    String synonyms = cells[cells.length - 1];
+    assertThat(List.of(synonyms.replace("`", "").split(", ")))
+        .containsExactlyElementsOf(column.synonyms());
+  }
+
+  @Test
+  void namesEveryUnitAndWord() {
+    String page = String.join("\n", LINES);
+    List<String> words = new ArrayList<>();
+    Stream.of(Unit.values()).forEach(unit -> words.addAll(unit.spellings()));
+    words.addAll(CellReader.YES);
+    words.addAll(CellReader.NO);
+    words.addAll(CellReader.HEIGHT_SOURCES.keySet());
+    assertThat(words).hasSizeGreaterThan(30);
+    assertThat(words).allSatisfy(word -> assertThat(page).contains("`" + word + "`"));
+  }
+
+  /** The page's section on CSV. */
+  private static List<String> lines() {
+    try {
+      List<String> page = Files.readAllLines(Path.of("FORMAT.md"));
+      return page.subList(page.indexOf("## Shot list CSV"), page.size());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -2,8 +2,10 @@ package rigmorrow.data;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import rigmorrow.data.column.TableKind;
+import rigmorrow.data.csv.CsvAnnotator;
 import rigmorrow.data.csv.CsvTable;
 import rigmorrow.data.floor.FloorReader;
 import rigmorrow.data.floor.FloorWriter;
@@ -12,6 +14,7 @@ import rigmorrow.data.plan.PlanCsvWriter;
 import rigmorrow.data.plan.PlanJsonReader;
 import rigmorrow.data.plan.PlanJsonWriter;
 import rigmorrow.data.problem.InputException;
+import rigmorrow.data.problem.InputProblem;
 import rigmorrow.data.problem.Problems;
 import rigmorrow.data.shotjson.ShotJsonReader;
 import rigmorrow.data.shotjson.ShotJsonWriter;
@@ -22,13 +25,16 @@ import rigmorrow.data.shottable.ShotTableWriter;
 import rigmorrow.data.table.HeaderJudge;
 import rigmorrow.data.table.Table;
 import rigmorrow.data.table.TableOptions;
+import rigmorrow.data.workbook.WorkbookAnnotator;
+import rigmorrow.data.workbook.WorkbookTable;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.ShotList;
 
 /** The door to files: picks the format by a file's ending. */
 public final class Formats {
-  private static final Set<String> TABLE_ENDINGS = Set.of("csv", "tsv", "txt");
+  private static final Set<String> TEXT_ENDINGS = Set.of("csv", "tsv", "txt");
+  private static final Set<String> WORKBOOK_ENDINGS = Set.of("xlsx", "xlsm");
 
   private Formats() {}
 
@@ -77,7 +83,8 @@ public final class Formats {
   }
 
   /**
-   * Reads a shot list that is a table (.csv, .tsv or .txt) and checks it against its floor.
+   * Reads a shot list that is a table (.csv, .tsv, .txt, .xlsx or .xlsm) and checks it against its
+   * floor.
    *
    * @param options what the file itself does not say
    * @return the shot list with notes on how it was read
@@ -91,9 +98,31 @@ public final class Formats {
     return ShotTable.read(table, floor, options, problems);
   }
 
-  /** True when the name is that of a table: .csv, .tsv or .txt. */
+  /** True when the name is that of a table: .csv, .tsv or .txt, .xlsx or .xlsm. */
   public static boolean isTable(Path file) {
-    return TABLE_ENDINGS.contains(InputFile.ending(file));
+    return TEXT_ENDINGS.contains(InputFile.ending(file)) || isWorkbook(file);
+  }
+
+  /** True when the name is that of a workbook: .xlsx or .xlsm. */
+  public static boolean isWorkbook(Path file) {
+    return WORKBOOK_ENDINGS.contains(InputFile.ending(file));
+  }
+
+  /**
+   * A copy of a shot list that is a table, with its problems beside its rows, to be mended and read
+   * again.
+   *
+   * @param told what is wrong with it
+   * @throws InputException when the file has no rows to tell problems beside
+   * @throws IOException when the file system fails
+   */
+  public static byte[] annotatedShotTable(Path file, TableOptions options, List<InputProblem> told)
+      throws IOException, InputException {
+    byte[] bytes = InputFile.bytes(file);
+    String name = file.toString();
+    return isWorkbook(file)
+        ? WorkbookAnnotator.annotated(bytes, options, TableKind.SHOT_LIST, told, name)
+        : CsvAnnotator.annotated(bytes, options, TableKind.SHOT_LIST, told, name);
   }
 
   /**
@@ -140,7 +169,10 @@ public final class Formats {
 
   private static Table table(Path file, TableOptions options, HeaderJudge judge, Problems problems)
       throws IOException, InputException {
-    return CsvTable.read(InputFile.bytes(file), options, judge, problems);
+    byte[] bytes = InputFile.bytes(file);
+    return isWorkbook(file)
+        ? WorkbookTable.read(bytes, options, judge, problems)
+        : CsvTable.read(bytes, options, judge, problems);
   }
 
   private static Trees.Notation notation(Path file) throws InputException {

@@ -1,7 +1,6 @@
 package rigmorrow.data.column;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -25,7 +24,7 @@ import rigmorrow.model.shot.HeightSource;
 /** Reads one cell as the kind of value its column has, and counts what was converted. */
 public final class CellReader {
   /** What a spreadsheet keeps of a number (Excel specifications and limits). */
-  private static final MathContext KEPT_DIGITS = new MathContext(15, RoundingMode.HALF_UP);
+  private static final int KEPT_DIGITS = 15;
 
   static final Set<String> YES = Set.of("yes", "y", "ja", "true", "sand", "wahr", "1", "x");
   static final Set<String> NO = Set.of("no", "n", "nej", "nein", "false", "falsk", "falsch", "0");
@@ -142,9 +141,12 @@ public final class CellReader {
   private @Nullable Object text(Place where, Header.Known header, TableCell cell) {
     String text = cell.text();
     BigDecimal number = cell.number();
-    if (number != null && number.precision() - number.scale() > KEPT_DIGITS.getPrecision()) {
+    if (number != null && number.precision() - number.scale() > KEPT_DIGITS) {
       return refused(
-          where, header, text, "the number as text; a spreadsheet keeps 15 digits of a number");
+          where,
+          header,
+          text,
+          "the number as text; a spreadsheet keeps " + KEPT_DIGITS + " digits of a number");
     }
     if (header.column() == Column.GTIN) {
       return gtin(where, header, cell);
@@ -179,7 +181,7 @@ public final class CellReader {
     Column.Kind kind = header.column().kind();
     Amount amount = Amount.of(cell);
     Numeral numeral = cell.number() == null ? Numeral.of(amount.number()) : null;
-    BigDecimal number = cell.number() == null ? valueOf(numeral) : cell.number().round(KEPT_DIGITS);
+    BigDecimal number = cell.number() == null ? valueOf(numeral) : cell.number();
     if (number == null || number.signum() < 0) {
       return refused(where, header, text, "a number such as 12 or 12.5, not below 0");
     }

@@ -27,6 +27,11 @@ public final class CsvTable {
     if (bytes.length == 0) {
       throw Table.nothing(judge, problems);
     }
+    String sheet = options.sheet();
+    if (sheet != null) {
+      problems.add("file", "--sheet", sheet, "no sheet, since a text has none");
+      problems.throwIfAny();
+    }
     CsvSource source = CsvSource.open(bytes, options, judge, problems);
     List<TableRow> rows = new ArrayList<>();
     CsvScanner scanner = source.scanner();

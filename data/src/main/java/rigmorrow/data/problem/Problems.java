@@ -36,6 +36,11 @@ public final class Problems {
     return file;
   }
 
+  /** The problems noted so far. */
+  public List<InputProblem> found() {
+    return List.copyOf(found);
+  }
+
   /** True when nothing was noted. */
   public boolean none() {
     return found.isEmpty();

@@ -67,6 +67,9 @@ final class JobRows {
       Object value = header.unread(column) ? null : cells.read(where, known, cell);
       if (value == null) {
         draft.refuse(column.field());
+        if (column == Column.ARTICLE && header.text(row, Column.ID).isEmpty()) {
+          draft.refuse(JobField.ID); // which would be the article
+        }
       } else if (column == Column.RECIPE && value instanceof String name) {
         draft.set(JobField.RECIPE, recipe(name));
       } else {

@@ -9,7 +9,6 @@ import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,8 +20,6 @@ import rigmorrow.data.problem.InputProblem;
 import rigmorrow.data.table.TableOptions;
 
 class BrokenShotTableTest {
-  private static final ShotTableOptions OPTIONS =
-      new ShotTableOptions(LocalDate.of(2026, 11, 26), 2, TableOptions.FIND);
 
   /** Beside each sample stands what is to be said of it, one line for each problem. */
   @ParameterizedTest
@@ -31,8 +28,7 @@ class BrokenShotTableTest {
     byte[] bytes = Files.readAllBytes(folder().resolve(sample + ".csv"));
     InputException refusal =
         catchThrowableOfType(
-            InputException.class,
-            () -> ReadCsv.read(bytes, sample + ".csv", SmallFloor.FLOOR, OPTIONS));
+            InputException.class, () -> ReadTable.csv(bytes, sample + ".csv", TableOptions.FIND));
     assertThat(refusal).as("refusal of %s", sample).isNotNull();
     String told =
         refusal.problems().stream().map(InputProblem::line).collect(Collectors.joining("\n"));

@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -21,8 +20,6 @@ class MangledShotTableTest {
   private static final int ROUNDS = 250;
   private static final List<String> SAMPLES =
       List.of("danish-windows-1252", "german", "tab-utf-16", "inch-pound", "utf-8-mark");
-  private static final ShotTableOptions OPTIONS =
-      new ShotTableOptions(LocalDate.of(2026, 11, 26), 2, TableOptions.FIND);
 
   /** A thousand files in all: each is read or refused with reasons, and nothing else happens. */
   @ParameterizedTest
@@ -37,7 +34,7 @@ class MangledShotTableTest {
         bytes = mangled(bytes, random);
       }
       try {
-        ShotTableReading reading = ReadCsv.read(bytes, "mangled", SmallFloor.FLOOR, OPTIONS);
+        ShotTableReading reading = ReadTable.csv(bytes, "mangled", TableOptions.FIND);
         assertThat(reading.shotList().jobs()).isNotEmpty();
       } catch (InputException e) {
         refused++;

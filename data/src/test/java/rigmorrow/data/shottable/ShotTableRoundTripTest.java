@@ -26,7 +26,7 @@ import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.shot.ShotList;
 
 class ShotTableRoundTripTest {
-  private static final LocalDate DATE = LocalDate.of(2026, 11, 26);
+  private static final LocalDate DATE = ReadTable.DATE;
   private static final String[] TEXTS = {
     "Vase",
     "Rød, \"stor\" vase",
@@ -46,13 +46,9 @@ class ShotTableRoundTripTest {
     for (int i = 0; i < 40; i++) {
       jobs.add(job(i, random));
     }
-    ShotList list = new ShotList(DATE, 3, jobs, List.of());
+    ShotList list = new ShotList(DATE, 2, jobs, List.of());
     ShotTableReading reading =
-        ReadCsv.read(
-            ShotTableWriter.write(list),
-            "list.csv",
-            SmallFloor.FLOOR,
-            new ShotTableOptions(DATE, 3, TableOptions.FIND));
+        ReadTable.csv(ShotTableWriter.write(list), "list.csv", TableOptions.FIND);
     assertThat(reading.shotList()).isEqualTo(list);
     assertThat(reading.notes().unknownColumns()).isEmpty();
     assertThat(reading.notes().conversions()).isEmpty();

@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +30,7 @@ import rigmorrow.model.shot.ShotJob;
 
 class ShotTableTest {
   private static final ShotTableOptions OPTIONS =
-      new ShotTableOptions(LocalDate.of(2026, 11, 26), 2, TableOptions.FIND);
+      new ShotTableOptions(ReadTable.DATE, 2, TableOptions.FIND);
 
   @Test
   void readsADanishSheetInWindows1252() throws Exception {
@@ -121,7 +120,7 @@ class ShotTableTest {
   @Test
   void namesJobsOfOneArticleByTheirRecipes() throws Exception {
     ShotTableReading reading =
-        read("Article,Recipe\n00417,spin-36\n00418,spin-36\n00417,Stills 4\n", OPTIONS);
+        read("Article,Recipe\n00417,spin-36\n00418,spin-36\n00417,Stills 4\n", TableOptions.FIND);
     List<ShotJob> jobs = reading.shotList().jobs();
     assertThat(jobs)
         .extracting(ShotJob::id)
@@ -132,9 +131,9 @@ class ShotTableTest {
   @Test
   void letsTheOtherNumbersOfTheFileSettleTheDecimalMark() throws Exception {
     String sheet = "Article;Recipe;Mass (kg);Height (mm)\n1;spin-36;1,234;%s\n";
-    assertThat(mass(read(sheet.formatted("12,5"), OPTIONS))).isEqualTo(1.234);
-    assertThat(mass(read(sheet.formatted("12.5"), OPTIONS))).isEqualTo(1_234);
-    assertThatThrownBy(() -> read(sheet.formatted("12"), OPTIONS))
+    assertThat(mass(read(sheet.formatted("12,5"), TableOptions.FIND))).isEqualTo(1.234);
+    assertThat(mass(read(sheet.formatted("12.5"), TableOptions.FIND))).isEqualTo(1_234);
+    assertThatThrownBy(() -> read(sheet.formatted("12"), TableOptions.FIND))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("row 2, column C, Mass (kg): '1,234'; accepted: 1,2340 or 1234");
   }
@@ -153,7 +152,7 @@ class ShotTableTest {
   @Test
   void saysWhenNumbersAreWrittenInTwoWays() throws Exception {
     ShotTableReading reading =
-        read("Article;Recipe;Mass (kg)\n1;spin-36;1,5\n2;spin-36;2.5\n", OPTIONS);
+        read("Article;Recipe;Mass (kg)\n1;spin-36;1,5\n2;spin-36;2.5\n", TableOptions.FIND);
     assertThat(reading.shotList().jobs())
         .extracting(job -> job.item().massKg())
         .containsExactly(1.5, 2.5);
@@ -166,7 +165,7 @@ class ShotTableTest {
   void findsTheDelimiterByTheKnownHeaders(String delimiter) throws Exception {
     String header = String.join(delimiter, "Article", "\"a,b;c\td,e;f\tg,h;i\tj\"", "Recipe");
     String row = String.join(delimiter, "1", "x", "spin-36");
-    ShotTableReading reading = read(header + "\n" + row + "\n", OPTIONS);
+    ShotTableReading reading = read(header + "\n" + row + "\n", TableOptions.FIND);
     assertThat(reading.notes().form().delimiter()).isEqualTo(delimiter.charAt(0));
     assertThat(reading.shotList().jobs()).hasSize(1);
   }
@@ -176,15 +175,13 @@ class ShotTableTest {
     byte[] sheet =
         "Article;Recipe;Name\n1;spin-36;Кресло\n".getBytes(Charset.forName("windows-1251"));
     ShotTableReading reading =
-        ReadCsv.read(
+        ReadTable.csv(
             sheet,
             "list.csv",
-            SmallFloor.FLOOR,
-            with(
-                TableOptions.FIND.withDelimiter(';').withCharset(Charset.forName("windows-1251"))));
+            TableOptions.FIND.withDelimiter(';').withCharset(Charset.forName("windows-1251")));
     assertThat(reading.shotList().jobs().get(0).name()).isEqualTo("Кресло");
     assertThatThrownBy(
-            () -> read("Article;Recipe\n1;spin-36\n", with(TableOptions.FIND.withDelimiter(','))))
+            () -> read("Article;Recipe\n1;spin-36\n", TableOptions.FIND.withDelimiter(',')))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("this header has one column");
   }
@@ -196,7 +193,8 @@ class ShotTableTest {
     "H (m),10000", "height in,254", "' Height ( CM ) ',100"
   })
   void readsTheUnitOfAHeader(String header, int heightMm) throws Exception {
-    ShotTableReading reading = read("Article;Recipe;" + header + "\n1;spin-36;10\n", OPTIONS);
+    ShotTableReading reading =
+        read("Article;Recipe;" + header + "\n1;spin-36;10\n", TableOptions.FIND);
     assertThat(reading.shotList().jobs().get(0).item().heightMm()).isEqualTo(heightMm);
   }
 
@@ -215,7 +213,8 @@ class ShotTableTest {
     "'',false"
   })
   void readsYesAndNo(String written, boolean glass) throws Exception {
-    ShotTableReading reading = read("Article;Recipe;Glass\n1;spin-36;" + written + "\n", OPTIONS);
+    ShotTableReading reading =
+        read("Article;Recipe;Glass\n1;spin-36;" + written + "\n", TableOptions.FIND);
     assertThat(reading.shotList().jobs().get(0).item().glass()).isEqualTo(glass);
   }
 
@@ -223,14 +222,14 @@ class ShotTableTest {
   void countsRowsAsASpreadsheetDoes() {
     String sheet =
         "\r\nArticle,Recipe,Name\r\n\r\n1,spin-36,\"two\r\nlines\"\r\n,,\r\n2,nope,x\r\n";
-    assertThatThrownBy(() -> read(sheet, OPTIONS))
+    assertThatThrownBy(() -> read(sheet, TableOptions.FIND))
         .hasMessageContaining("row 6, column B, Recipe: 'nope'");
   }
 
   @Test
   void refusesACellLongerThanASpreadsheetKeeps() {
     String sheet = "Article,Recipe,Name\n1,spin-36," + "x".repeat(32_768) + "\n";
-    assertThatThrownBy(() -> read(sheet, OPTIONS))
+    assertThatThrownBy(() -> read(sheet, TableOptions.FIND))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("row 2:")
         .hasMessageContaining("32767");
@@ -254,12 +253,8 @@ class ShotTableTest {
         .isEqualTo(reading.shotList());
   }
 
-  private static ShotTableOptions with(TableOptions table) {
-    return new ShotTableOptions(OPTIONS.date(), OPTIONS.days(), table);
-  }
-
-  private static ShotTableOptions withDecimalMark(char mark) {
-    return with(TableOptions.FIND.withDecimalMark(mark));
+  private static TableOptions withDecimalMark(char mark) {
+    return TableOptions.FIND.withDecimalMark(mark);
   }
 
   private static double mass(ShotTableReading reading) {
@@ -270,15 +265,13 @@ class ShotTableTest {
     return List.of(item.lengthMm(), item.widthMm(), item.heightMm());
   }
 
-  private static ShotTableReading read(String text, ShotTableOptions options)
-      throws InputException {
-    return ReadCsv.read(
-        text.getBytes(StandardCharsets.UTF_8), "list.csv", SmallFloor.FLOOR, options);
+  private static ShotTableReading read(String text, TableOptions options) throws InputException {
+    return ReadTable.csv(text.getBytes(StandardCharsets.UTF_8), "list.csv", options);
   }
 
   private static ShotTableReading sample(String name) throws IOException, InputException {
     try (var stream = ShotTableTest.class.getResourceAsStream("/shotlist-csv/" + name + ".csv")) {
-      return ReadCsv.read(stream.readAllBytes(), name + ".csv", SmallFloor.FLOOR, OPTIONS);
+      return ReadTable.csv(stream.readAllBytes(), name + ".csv", TableOptions.FIND);
     }
   }
 }

@@ -27,11 +27,12 @@ import rigmorrow.model.setup.Setup;
 import rigmorrow.model.setup.SetupAttribute;
 
 /** The smallest floor a shot list can be read against: two recipes and two setup attributes. */
-final class SmallFloor {
+public final class SmallFloor {
   private static final List<OpenHours> DAYTIME =
       List.of(new OpenHours(Set.of(DayOfWeek.THURSDAY), LocalTime.of(8, 0), LocalTime.of(16, 0)));
 
-  static final Floor FLOOR =
+  /** The floor. */
+  public static final Floor FLOOR =
       new Floor(
           "Small floor",
           ZoneId.of("Europe/Copenhagen"),

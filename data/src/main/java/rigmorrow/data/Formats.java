@@ -22,6 +22,8 @@ import rigmorrow.data.shottable.ShotTable;
 import rigmorrow.data.shottable.ShotTableOptions;
 import rigmorrow.data.shottable.ShotTableReading;
 import rigmorrow.data.shottable.ShotTableWriter;
+import rigmorrow.data.sizes.SizesMerge;
+import rigmorrow.data.sizes.SizesMerging;
 import rigmorrow.data.table.HeaderJudge;
 import rigmorrow.data.table.Table;
 import rigmorrow.data.table.TableOptions;
@@ -96,6 +98,22 @@ public final class Formats {
     Problems problems = new Problems(file.toString());
     Table table = table(file, options.table(), TableKind.SHOT_LIST, problems);
     return ShotTable.read(table, floor, options, problems);
+  }
+
+  /**
+   * Reads what a dimensioning device measured, a table (.csv, .tsv, .txt, .xlsx or .xlsm), and
+   * merges it into a shot list.
+   *
+   * @param preferred true when the device's values go before those of the list
+   * @throws InputException with everything that is wrong with the file
+   * @throws IOException when the file system fails
+   */
+  public static SizesMerging mergeSizes(
+      Path file, TableOptions options, ShotList list, Floor floor, boolean preferred)
+      throws IOException, InputException {
+    Problems problems = new Problems(file.toString());
+    Table table = table(file, options, TableKind.SIZES, problems);
+    return SizesMerge.merge(table, options, list, floor, preferred, problems);
   }
 
   /** True when the name is that of a table: .csv, .tsv or .txt, .xlsx or .xlsm. */

@@ -74,7 +74,7 @@ public final class CellReader {
     if (fault != null) {
       return refused(where, header, fault.value(), fault.accepted());
     }
-    if (ERROR_VALUE.matcher(text).matches()) {
+    if (text.startsWith("#") && ERROR_VALUE.matcher(text).matches()) {
       return refused(where, header, text, "a value; the formula of this cell has an error");
     }
     Column.Kind kind = header.column().kind();
@@ -134,8 +134,15 @@ public final class CellReader {
 
   /** A text as it is meant: without the formula that keeps its leading zeros (="00417"). */
   static String plainText(String text) {
+    if (!text.startsWith("=")) {
+      return text;
+    }
     Matcher formula = FORMULA_TEXT.matcher(text);
     return formula.matches() ? formula.group(1) : text;
+  }
+
+  private static boolean shortened(String text) {
+    return text.indexOf('+') > 0 && SHORTENED.matcher(text).matches();
   }
 
   private @Nullable Object text(Place where, Header.Known header, TableCell cell) {
@@ -151,7 +158,7 @@ public final class CellReader {
     if (header.column() == Column.GTIN) {
       return gtin(where, header, cell);
     }
-    if (SHORTENED.matcher(text).matches()) {
+    if (shortened(text)) {
       refused(where, header, text, SHORTENED_ACCEPTED);
     }
     return plainText(text);
@@ -160,7 +167,7 @@ public final class CellReader {
   /** Zeros in front do not count in a GTIN (GS1), so those a number has lost can be put back. */
   private @Nullable Object gtin(Place where, Header.Known header, TableCell cell) {
     String text = cell.text();
-    if (SHORTENED.matcher(text).matches()) {
+    if (shortened(text)) {
       return refused(where, header, text, SHORTENED_ACCEPTED);
     }
     if (cell.number() == null || Gtin.rightLength(text)) {

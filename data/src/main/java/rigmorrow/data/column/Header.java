@@ -85,6 +85,7 @@ public final class Header {
   private final Map<String, SetupColumn> setups = new LinkedHashMap<>();
   private final Map<Integer, String> unknown = new LinkedHashMap<>();
   private final Set<Column> unread = EnumSet.noneOf(Column.class);
+  private final boolean complete;
 
   /**
    * Reads the header of a table and notes what is wrong with it.
@@ -104,11 +105,14 @@ public final class Header {
         add(index, written);
       }
     }
+    boolean nothingMissing = true;
     for (List<Column> any : kind.needs()) {
       if (any.stream().noneMatch(columns::containsKey)) {
         missing(any.get(0), "a column " + TableKind.names(any));
+        nothingMissing = false;
       }
     }
+    complete = nothingMissing;
   }
 
   /** The known columns, in field order. */
@@ -134,7 +138,7 @@ public final class Header {
 
   /** True when the table says what every row is about. */
   public boolean complete() {
-    return kind.complete(table.header());
+    return complete;
   }
 
   /** Where the fields of a row stand. */

@@ -1,19 +1,20 @@
 package rigmorrow.data.problem;
 
 /**
- * Where something stands in an input file.
+ * Where something stands in an input file. Its text is put together only when it is asked for:
+ * every cell has a place, and few have a problem.
  *
- * @param text as the user sees it: a path ("rigs[2].size"), or a cell ("sheet 'Tomorrow', row 17,
- *     column C")
+ * @param path in the file ("rigs[2].size"), or the name of a table's sheet; empty for a table
+ *     without sheets
  * @param row of a table, from 1; 0 when no row is meant
  * @param column of a table, from 1; 0 when no column is meant
  */
-public record Place(String text, int row, int column) {
+public record Place(String path, int row, int column) {
   private static final int LETTERS = 26;
 
   /** A place that is no cell of a table. */
-  public static Place of(String text) {
-    return new Place(text, 0, 0);
+  public static Place of(String path) {
+    return new Place(path, 0, 0);
   }
 
   /**
@@ -24,9 +25,17 @@ public record Place(String text, int row, int column) {
    * @param column from 1; 0 when the whole row is meant
    */
   public static Place cell(String sheet, int row, int column) {
-    String inSheet = sheet.isEmpty() ? "" : "sheet '" + sheet + "', ";
+    return new Place(sheet, row, column);
+  }
+
+  /** The place as the user sees it: a path, or "sheet 'Tomorrow', row 17, column C". */
+  public String text() {
+    if (row == 0) {
+      return path;
+    }
+    String inSheet = path.isEmpty() ? "" : "sheet '" + path + "', ";
     String inColumn = column == 0 ? "" : ", column " + letters(column);
-    return new Place(inSheet + "row " + row + inColumn, row, column);
+    return inSheet + "row " + row + inColumn;
   }
 
   /** A column as a spreadsheet names it: 1 is A, 27 is AA. */
@@ -40,6 +49,6 @@ public record Place(String text, int row, int column) {
 
   @Override
   public String toString() {
-    return text;
+    return text();
   }
 }

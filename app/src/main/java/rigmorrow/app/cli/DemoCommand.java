@@ -22,6 +22,7 @@ import rigmorrow.app.terminal.Session;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.shottable.ShotTableWriter;
+import rigmorrow.data.table.TableOptions;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotList;
 import rigmorrow.solver.SolverSettings;
@@ -114,6 +115,11 @@ final class DemoCommand implements Callable<Integer> {
   private ShotListSource asFiles(Batch made) {
     ShotList list = made.shotList();
     return new ShotListSource(
-        out.resolve(FLOOR), out.resolve(SHOT_LIST), list.date(), list.days(), null, null);
+        out.resolve(FLOOR),
+        out.resolve(SHOT_LIST),
+        list.date(),
+        list.days(),
+        TableOptions.FIND,
+        null);
   }
 }

@@ -84,6 +84,7 @@ public final class RigmorrowCommand implements Runnable {
   private static CommandLine commandLine(Session session) {
     return new CommandLine(new RigmorrowCommand())
         .addSubcommand(new DemoCommand(session))
+        .addSubcommand(new ImportCommand(session))
         .addSubcommand(new PlanCommand(session))
         .addSubcommand(new FitCommand(session))
         .addSubcommand(new TimesCommand(session))

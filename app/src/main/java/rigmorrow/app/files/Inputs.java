@@ -3,13 +3,15 @@ package rigmorrow.app.files;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.Formats;
+import rigmorrow.data.column.TableNotes;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.shottable.ShotTableOptions;
 import rigmorrow.data.shottable.ShotTableReading;
-import rigmorrow.data.table.TableOptions;
+import rigmorrow.data.sizes.SizesMerging;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
@@ -28,22 +30,55 @@ public final class Inputs {
   }
 
   /**
-   * Reads floor and shot list. What a CSV file does not say by itself, how it was understood, is
-   * told on standard error.
+   * Reads floor and shot list. What a table does not say by itself, how it was understood, is told
+   * on standard error.
    *
-   * @param planned a plan of the same batch, whose days a CSV file is read for; null for none
+   * @param planned a plan of the same batch, whose days a table is read for; null for none
    */
   public Batch batch(ShotListSource source, @Nullable Plan planned)
       throws IOException, InputException {
+    BatchReading reading = read(source, planned);
+    TableNotes notes = reading.notes();
+    if (notes != null) {
+      tell(source.shotList(), notes.lines());
+    }
+    SizesMerging sizes = reading.sizes();
+    ShotListSource.SizesSource from = source.sizes();
+    if (sizes != null && from != null) {
+      tell(from.file(), sizes.lines());
+    }
+    return reading.batch();
+  }
+
+  /**
+   * Reads floor and shot list and tells nothing.
+   *
+   * @param planned a plan of the same batch, whose days a table is read for; null for none
+   */
+  public BatchReading read(ShotListSource source, @Nullable Plan planned)
+      throws IOException, InputException {
     Floor floor = Formats.readFloor(session.folder().resolve(source.floor()));
     Path file = session.folder().resolve(source.shotList());
+    TableNotes notes = null;
+    ShotList list;
     if (Formats.isTable(file)) {
-      return new Batch(floor, csv(file, floor, source, planned));
+      ShotTableReading table = Formats.readShotTable(file, floor, options(floor, source, planned));
+      notes = table.notes();
+      list = table.shotList();
+    } else {
+      ShotList read = Formats.readShotList(file, floor);
+      LocalDate date = source.date() == null ? read.date() : source.date();
+      int days = source.days() == null ? read.days() : source.days();
+      list = new ShotList(date, days, read.jobs(), read.pins());
     }
-    ShotList read = Formats.readShotList(file, floor);
-    LocalDate date = source.date() == null ? read.date() : source.date();
-    int days = source.days() == null ? read.days() : source.days();
-    return new Batch(floor, new ShotList(date, days, read.jobs(), read.pins()));
+    ShotListSource.SizesSource from = source.sizes();
+    SizesMerging sizes = null;
+    if (from != null) {
+      Path measured = session.folder().resolve(from.file());
+      sizes = Formats.mergeSizes(measured, from.table(), list, floor, from.preferred());
+      list = sizes.shotList();
+    }
+    return new BatchReading(new Batch(floor, list), notes, sizes);
   }
 
   /** Reads a plan and what it was made of. */
@@ -69,21 +104,19 @@ public final class Inputs {
                     "--job", id, shotList.jobs().stream().map(ShotJob::id).toList()));
   }
 
-  private ShotList csv(Path file, Floor floor, ShotListSource source, @Nullable Plan planned)
-      throws IOException, InputException {
+  private ShotTableOptions options(Floor floor, ShotListSource source, @Nullable Plan planned) {
     LocalDate usual =
         planned == null
             ? LocalDate.now(session.clock().withZone(floor.zone())).plusDays(1)
             : planned.date();
     int usualDays = planned == null ? 1 : planned.days();
-    ShotTableOptions options =
-        new ShotTableOptions(
-            source.date() == null ? usual : source.date(),
-            source.days() == null ? usualDays : source.days(),
-            TableOptions.FIND.withDecimalMark(source.decimal()).withDelimiter(source.delimiter()));
-    ShotTableReading reading = Formats.readShotTable(file, floor, options);
-    String name = String.valueOf(file.getFileName());
-    reading.notes().lines().forEach(line -> session.note(name + ": " + line));
-    return reading.shotList();
+    return new ShotTableOptions(
+        source.date() == null ? usual : source.date(),
+        source.days() == null ? usualDays : source.days(),
+        source.table());
+  }
+
+  private void tell(Path file, List<String> lines) {
+    lines.forEach(line -> session.note(file.getFileName() + ": " + line));
   }
 }

@@ -28,7 +28,7 @@ public final class OutputFiles {
       if (Files.isDirectory(file)) {
         problems.add(problem(file, "a folder", "the name of a file"));
       } else if (!overwrite && Files.exists(file)) {
-        problems.add(problem(file, "is there already", "--overwrite, or another name with --out"));
+        problems.add(problem(file, "is there already", "--overwrite, or another name"));
       }
       Path folder = file.toAbsolutePath().getParent();
       while (folder != null && !Files.exists(folder)) {

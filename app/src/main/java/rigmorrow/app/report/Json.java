@@ -45,6 +45,11 @@ public final class Json {
     return NODES.objectNode().put("version", VERSION);
   }
 
+  /** A node with nothing in it, to be put into a document. */
+  static ObjectNode node() {
+    return NODES.objectNode();
+  }
+
   /** What went wrong. */
   public static ObjectNode error(int exitCode, String message, List<InputProblem> problems) {
     ObjectNode document = document();

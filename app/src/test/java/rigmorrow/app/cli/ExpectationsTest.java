@@ -174,7 +174,8 @@ class ExpectationsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "demo", "plan", "fit", "times", "verify", "runsheets", "completion"})
+  @ValueSource(
+      strings = {"", "demo", "import", "plan", "fit", "times", "verify", "runsheets", "completion"})
   void leadsHelpWithExamples(String command) { // 6
     Ran ran = command.isEmpty() ? run(folder, "--help") : run(folder, command, "--help");
     assertThat(ran.exitCode()).isZero();
@@ -183,7 +184,7 @@ class ExpectationsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"pln,plan", "verfy,verify", "runsheet,runsheets"})
+  @CsvSource({"pln,plan", "verfy,verify", "runsheet,runsheets", "imprt,import"})
   void suggestsWhatATypoMeant(String typo, String meant) { // 6
     Ran ran = run(folder, typo);
     assertThat(ran.exitCode()).isEqualTo(2);

@@ -18,8 +18,7 @@ import rigmorrow.data.table.TableRow;
 public record DecimalMark(@Nullable Character sign, boolean given, boolean mixed, String option) {
 
   /** The mark that the user gave, else the only one that the numbers of the table show. */
-  public static DecimalMark settle(
-      @Nullable Character given, Header header, Table table, String option) {
+  public static DecimalMark settle(@Nullable Character given, Header header, Table table) {
     Set<Character> shown = new TreeSet<>();
     for (Header.Known known : header.columns()) {
       if (known.column().kind().number()) {
@@ -33,6 +32,10 @@ public record DecimalMark(@Nullable Character sign, boolean given, boolean mixed
       }
     }
     Character only = shown.size() == 1 ? shown.iterator().next() : null;
-    return new DecimalMark(given != null ? given : only, given != null, shown.size() > 1, option);
+    return new DecimalMark(
+        given != null ? given : only,
+        given != null,
+        shown.size() > 1,
+        header.kind().option("decimal"));
   }
 }

@@ -115,6 +115,11 @@ public final class Header {
     complete = nothingMissing;
   }
 
+  /** What the table is about. */
+  TableKind kind() {
+    return kind;
+  }
+
   /** The known columns, in field order. */
   public List<Known> columns() {
     return List.copyOf(columns.values());

@@ -13,22 +13,26 @@ public enum TableKind implements HeaderJudge {
   /** One job in a row. */
   SHOT_LIST(
       "job",
+      "--",
       EnumSet.allOf(Column.class),
       List.of(List.of(Column.ARTICLE, Column.ID), List.of(Column.RECIPE))),
   /** What a dimensioning device measured of one article in a row. */
   SIZES(
       "article",
+      "--sizes-",
       EnumSet.of(Column.ARTICLE, Column.LENGTH, Column.WIDTH, Column.HEIGHT, Column.MASS),
       List.of(
           List.of(Column.ARTICLE),
           List.of(Column.LENGTH, Column.WIDTH, Column.HEIGHT, Column.MASS)));
 
   private final String rowWord;
+  private final String optionStart;
   private final Set<Column> columns;
   private final List<List<Column>> needs;
 
-  TableKind(String rowWord, Set<Column> columns, List<List<Column>> needs) {
+  TableKind(String rowWord, String optionStart, Set<Column> columns, List<List<Column>> needs) {
     this.rowWord = rowWord;
+    this.optionStart = optionStart;
     this.columns = columns;
     this.needs = needs;
   }
@@ -51,6 +55,11 @@ public enum TableKind implements HeaderJudge {
   @Override
   public String needed() {
     return needs.stream().map(TableKind::names).collect(Collectors.joining(" and "));
+  }
+
+  @Override
+  public String option(String name) {
+    return optionStart + name;
   }
 
   @Override

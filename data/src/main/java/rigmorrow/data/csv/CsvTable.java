@@ -29,7 +29,7 @@ public final class CsvTable {
     }
     String sheet = options.sheet();
     if (sheet != null) {
-      problems.add("file", "--sheet", sheet, "no sheet, since a text has none");
+      problems.add("file", judge.option("sheet"), sheet, "no sheet, since a text has none");
       problems.throwIfAny();
     }
     CsvSource source = CsvSource.open(bytes, options, judge, problems);

@@ -31,7 +31,6 @@ import rigmorrow.model.shot.ShotList;
  * unless the user prefers the device, and the difference is told.
  */
 public final class SizesMerge {
-  private static final String DECIMAL_OPTION = "--sizes-decimal";
   private static final List<JobField> FIELDS =
       List.of(JobField.LENGTH_MM, JobField.WIDTH_MM, JobField.HEIGHT_MM, JobField.MASS_KG);
 
@@ -68,7 +67,7 @@ public final class SizesMerge {
       Problems problems)
       throws InputException {
     Header header = new Header(table, TableKind.SIZES, List.of(), problems);
-    DecimalMark mark = DecimalMark.settle(options.decimalMark(), header, table, DECIMAL_OPTION);
+    DecimalMark mark = DecimalMark.settle(options.decimalMark(), header, table);
     CellReader cells = new CellReader(problems, list.date(), mark);
     Map<String, MeasuredArticle> articles =
         new SizesRows(table, header, cells, problems).articles();

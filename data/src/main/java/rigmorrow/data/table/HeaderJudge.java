@@ -11,6 +11,13 @@ public interface HeaderJudge {
   /** The headers that are needed, as a phrase for the user. */
   String needed();
 
+  /**
+   * An option of the command line that says something about such a table.
+   *
+   * @param name such as {@code sheet}
+   */
+  String option(String name);
+
   /** What a row stands for, as a word for the user. */
   String rowWord();
 }

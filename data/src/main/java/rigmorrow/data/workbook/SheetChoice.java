@@ -14,8 +14,6 @@ import rigmorrow.data.table.TableRow;
 
 /** Finds the sheet to read: the one whose header is known, or the one that the user names. */
 final class SheetChoice {
-  private static final String OPTION = "--sheet";
-
   /** How well a sheet's header is known; later is better. */
   private enum Header {
     MISSING,
@@ -81,12 +79,13 @@ final class SheetChoice {
         return sheet;
       }
     }
-    problems.add("file", OPTION, named, "a sheet: " + Words.choice(names(sheets), named));
+    problems.add(
+        "file", judge.option("sheet"), named, "a sheet: " + Words.choice(names(sheets), named));
     throw new InputException(problems.found());
   }
 
   private InputException ask(List<String> names, String accepted) {
-    problems.add("file", OPTION, "", accepted + String.join(", ", names));
+    problems.add("file", judge.option("sheet"), "", accepted + String.join(", ", names));
     return new InputException(problems.found());
   }
 

@@ -1,0 +1,263 @@
+package rigmorrow.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import rigmorrow.app.cli.Runner.Ran;
+import rigmorrow.app.terminal.Text;
+
+class ImportCommandTest {
+  private static final String FLOOR = "in/floor.yaml";
+  private static final String RECIPE = "spin-3x36";
+  private static final String DANISH =
+      "Varenr.;Opskrift;Varenavn;Længde (cm);Bredde (cm);Højde (cm);Vægt (kg);Hylde\r\n"
+          + "00417;"
+          + RECIPE
+          + ";Rød vase;12,5;12,5;31;1,25;B7\r\n"
+          + "00418;"
+          + RECIPE
+          + ";Kande;12,5;12,5;;;B8\r\n";
+
+  @TempDir static Path folder;
+
+  @BeforeAll
+  static void writeFiles() throws IOException {
+    Ran demo = Runner.run(folder, "demo", "--write-only", "--jobs", "12", "--out", "in");
+    assertThat(demo.exitCode()).as(demo.err()).isZero();
+    Files.write(folder.resolve("dansk.csv"), DANISH.getBytes(Charset.forName("windows-1252")));
+    Files.writeString(
+        folder.resolve("sizes.csv"),
+        "Article,Height (mm),Mass (g)\n00418,250,900\n00417,310,1300\n");
+  }
+
+  @Test
+  void saysHowADanishSpreadsheetWasUnderstood() {
+    Ran ran = run("dansk.csv");
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(ran.out())
+        .contains(
+            "2 jobs for 2026-03-04, days: 1; 1 to be measured",
+            "text Windows-1252, delimiter semicolon, decimal mark comma",
+            "Længde (cm): 2 values converted from cm to mm",
+            "column 'Hylde' is not known and was not read",
+            "00418 Kande: heightMm, massKg missing");
+    assertThat(ran.out().lines()).allMatch(line -> Text.columns(line) <= 80);
+    assertThat(ran.err().strip()).isEqualTo("only checked; --out writes the list");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"a.json", "a.yaml", "deep/er/a.csv"})
+  void writesAListThatIsReadLikeTheFirst(String out) {
+    Ran ran = run("dansk.csv", "--out", out);
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(ran.err()).contains("written: " + out);
+    assertThat(fit(out)).isEqualTo(fit("dansk.csv"));
+  }
+
+  @Test
+  void printsOneDocument() {
+    JsonNode json = run("dansk.csv", "--sizes", "sizes.csv", "--json").json();
+    assertThat(json.get("jobs").asInt()).isEqualTo(2);
+    assertThat(json.get("unmeasured")).isEmpty();
+    assertThat(json.get("read").get("delimiter").asText()).isEqualTo(";");
+    assertThat(json.get("read").get("decimalMark").asText()).isEqualTo(",");
+    assertThat(json.get("read").get("sheet").isNull()).isTrue();
+    assertThat(json.get("read").get("unknownColumns").get(0).asText()).isEqualTo("Hylde");
+    assertThat(json.get("sizes").get("filled").asInt()).isEqualTo(2);
+    assertThat(json.get("sizes").get("differences").get(0).get("field").asText())
+        .isEqualTo("massKg");
+    assertThat(json.get("written").isNull()).isTrue();
+    assertThat(run("dansk.csv").out()).contains("1 to be measured");
+  }
+
+  @Test
+  void readsAWorkbookAndNamesSheetRowAndColumn() throws IOException {
+    workbook("list.xlsx", "no-such");
+    Ran refused = run("list.xlsx", "--annotated", "mend.xlsx");
+    assertThat(refused.exitCode()).isEqualTo(2);
+    assertThat(refused.out()).isEmpty();
+    assertThat(refused.err())
+        .contains("annotated copy written: mend.xlsx")
+        .contains("sheet 'Thursday', row 3, column B, Recipe: 'no-such'");
+    Ran again = run("mend.xlsx");
+    assertThat(again.exitCode()).isEqualTo(2);
+    assertThat(again.err()).contains("1 problem\n  sheet 'Thursday', row 3, column B");
+    workbook("sound.xlsx", RECIPE);
+    Ran sound = run("sound.xlsx");
+    assertThat(sound.exitCode()).as(sound.err()).isZero();
+    assertThat(sound.out()).contains("2 jobs", "sheet 'Thursday', decimal mark");
+    assertThat(Runner.run(folder, "fit", FLOOR, "sound.xlsx").err())
+        .contains("sound.xlsx: sheet 'Thursday'");
+  }
+
+  @Test
+  void asksForASheetAndTakesTheOneThatIsNamed() throws IOException {
+    workbook("two.xlsx", RECIPE, "Friday");
+    Ran asked = run("two.xlsx");
+    assertThat(asked.exitCode()).isEqualTo(2);
+    assertThat(asked.err()).contains("--sheet").contains("Thursday, Friday");
+    assertThat(run("two.xlsx", "--sheet", "Friday").exitCode()).isZero();
+    assertThat(run("two.xlsx", "--sheet", "Firday").err()).contains("did you mean Friday?");
+  }
+
+  @Test
+  void letsACopyBeMendedAndReadAgain() throws IOException {
+    Files.writeString(
+        folder.resolve("bad.csv"),
+        "Article;Recipe;Height (cm)\n1;no-such;30\n2;" + RECIPE + ";x\n");
+    Ran refused = run("bad.csv", "--annotated", "mend.csv", "--json");
+    assertThat(refused.json().get("error").get("problems")).hasSize(2);
+    Path copy = folder.resolve("mend.csv");
+    String text = Files.readString(copy);
+    assertThat(text).startsWith("Article;Recipe;Height (cm);problems\n1;no-such;30;\"B Recipe:");
+    Files.writeString(copy, text.replace("1;no-such", "1;" + RECIPE).replace(";x;", ";31;"));
+    Ran mended = run("mend.csv");
+    assertThat(mended.exitCode()).as(mended.err()).isZero();
+    assertThat(mended.out()).contains("2 jobs").doesNotContain("problems");
+  }
+
+  @Test
+  void neverReplacesWhatItReadsAndOthersOnlyWhenTold() throws IOException {
+    Path list = folder.resolve("mine.csv");
+    Files.writeString(list, "Article,Recipe\n1,no-such\n");
+    for (String option : List.of("--annotated", "--out")) {
+      for (String target : List.of("mine.csv", "./in/../mine.csv")) {
+        Ran ran = run("mine.csv", option, target, "--overwrite");
+        assertThat(ran.exitCode()).isEqualTo(2);
+        assertThat(ran.err()).contains("a file that is read is never replaced");
+      }
+    }
+    assertThat(run("mine.csv", "--out", "x.csv", "--annotated", "x.csv").exitCode()).isEqualTo(2);
+    assertThat(list).hasContent("Article,Recipe\n1,no-such\n");
+    Path other = Files.writeString(folder.resolve("other.csv"), "precious");
+    Ran refused = run("mine.csv", "--annotated", "other.csv");
+    assertThat(refused.err()).contains("is there already", "--overwrite");
+    assertThat(other).hasContent("precious");
+    run("mine.csv", "--annotated", "other.csv", "--overwrite");
+    assertThat(other).content().startsWith("Article,Recipe,problems");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "dansk.csv|--annotated a.xlsx|ends as the shot list's: .csv",
+        "dansk.csv|--out a.txt|.json, .yaml, .yml or .csv",
+        "list.json|--annotated a.csv|a shot list that is CSV or XLSX",
+        "dansk.csv|--sizes none.csv|a file that is there",
+        "dansk.csv|--prefer-sizes|--sizes FILE with it",
+        "dansk.csv|--sheet A|no sheet, since a text has none",
+        "dansk.csv|--sizes sizes.csv --sizes-sheet A|no sheet, since a text has none"
+      })
+  void refusesWhatCannotBe(String list, String options, String accepted) {
+    Ran ran = run(list, options.split(" "));
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err()).contains(accepted);
+  }
+
+  @Test
+  void writesNothingWhenTheListIsBad() throws IOException {
+    Files.writeString(folder.resolve("bad2.csv"), "Article,Recipe\n1,no-such\n");
+    assertThat(run("bad2.csv", "--out", "never.json").exitCode()).isEqualTo(2);
+    assertThat(folder.resolve("never.json")).doesNotExist();
+  }
+
+  @Test
+  void annotatesOnlyProblemsOfTheListItself() throws IOException {
+    Files.writeString(folder.resolve("bad-sizes.csv"), "Article,Height (mm)\n00418,tall\n");
+    Ran ran = run("dansk.csv", "--sizes", "bad-sizes.csv", "--annotated", "no.csv");
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err()).contains("bad-sizes.csv: 1 problem", "are not those of the shot list");
+    assertThat(folder.resolve("no.csv")).doesNotExist();
+    assertThat(run("dansk.csv", "--annotated", "no.csv").err()).contains("there are no problems");
+    assertThat(folder.resolve("no.csv")).doesNotExist();
+  }
+
+  @Test
+  void takesSizesInEveryCommandThatReadsAList() {
+    Ran fit = Runner.run(folder, "fit", FLOOR, "dansk.csv", "--sizes", "sizes.csv");
+    assertThat(fit.exitCode()).as(fit.err()).isZero();
+    assertThat(fit.out()).contains("0 need measuring");
+    assertThat(fit.err())
+        .contains("sizes.csv: 2 article(s) measured, 2 job(s) of them, 2 value(s) filled in")
+        .contains("job 00417: massKg 1.25 in the list, 1.3 by the device; the list's is taken");
+    assertThat(run("dansk.csv", "--sizes", "sizes.csv", "--prefer-sizes", "--out", "p.json").out())
+        .contains("the device's is taken");
+    assertThat(folder.resolve("p.json")).content().contains("1.3").contains("\"device\"");
+  }
+
+  @Test
+  void asksForTheMarkOfTheSizesByItsOwnOption() throws IOException {
+    Files.writeString(folder.resolve("two-meanings.csv"), "Article;Mass (kg)\n00418;1,234\n");
+    assertThat(run("dansk.csv", "--sizes", "two-meanings.csv").err()).contains("--sizes-decimal");
+    Ran ran = run("dansk.csv", "--sizes", "two-meanings.csv", "--sizes-decimal", ",");
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+  }
+
+  @Test
+  void refusesACsvThatHasPinsToKeep() throws IOException {
+    Files.writeString(
+        folder.resolve("pinned.json"),
+        """
+        {"version": 1, "date": "2026-03-04",
+         "jobs": [{"id": "1", "recipe": "%s"}],
+         "pins": [{"job": "1", "rig": "R1"}]}
+        """
+            .formatted(RECIPE));
+    Ran ran = run("pinned.json", "--out", "pinned.csv");
+    assertThat(ran.exitCode()).as(ran.err()).isEqualTo(2);
+    assertThat(ran.err()).contains("pins, which CSV cannot keep");
+    assertThat(folder.resolve("pinned.csv")).doesNotExist();
+  }
+
+  private static Ran run(String list, String... more) {
+    List<String> arguments = new ArrayList<>(List.of("import", FLOOR, list));
+    arguments.addAll(List.of(more));
+    return Runner.run(folder, arguments.toArray(String[]::new));
+  }
+
+  private static String fit(String list) {
+    return Runner.run(folder, "fit", FLOOR, list, "--json").out();
+  }
+
+  private static void workbook(String name, String secondRecipe, String... moreSheets)
+      throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    List<String> sheets = new ArrayList<>(List.of("Thursday"));
+    sheets.addAll(List.of(moreSheets));
+    try (Workbook workbook = new Workbook(out, "test", null)) {
+      for (String sheet : sheets) {
+        fill(workbook.newWorksheet(sheet), secondRecipe);
+      }
+    }
+    Files.write(folder.resolve(name), out.toByteArray());
+  }
+
+  private static void fill(Worksheet sheet, String secondRecipe) {
+    String[] header = {"Article", "Recipe", "Height (mm)"};
+    for (int column = 0; column < header.length; column++) {
+      sheet.value(0, column, header[column]);
+    }
+    sheet.value(1, 0, 4711);
+    sheet.value(1, 1, RECIPE);
+    sheet.value(1, 2, 310);
+    sheet.value(2, 0, 4712);
+    sheet.value(2, 1, secondRecipe);
+    sheet.value(2, 2, 250);
+  }
+}

@@ -194,7 +194,7 @@ class ImportCommandTest {
     assertThat(fit.exitCode()).as(fit.err()).isZero();
     assertThat(fit.out()).contains("0 need measuring");
     assertThat(fit.err())
-        .contains("sizes.csv: 2 article(s) measured, 2 job(s) of them, 2 value(s) filled in")
+        .contains("sizes.csv: 2 articles measured, 2 jobs of them, 2 values filled in")
         .contains("job 00417: massKg 1.25 in the list, 1.3 by the device; the list's is taken");
     assertThat(run("dansk.csv", "--sizes", "sizes.csv", "--prefer-sizes", "--out", "p.json").out())
         .contains("the device's is taken");

@@ -58,21 +58,28 @@ public record SizesMerging(
   public List<String> lines() {
     List<String> lines = new ArrayList<>(notes.lines());
     lines.add(
-        "%d article(s) measured, %d job(s) of them, %d value(s) filled in"
-            .formatted(articles, matchedJobs, filled));
+        "%s measured, %s of them, %s filled in"
+            .formatted(
+                counted(articles, "article"),
+                counted(matchedJobs, "job"),
+                counted(filled, "value")));
     differences.forEach(difference -> lines.add(difference.line()));
     if (!unmatched.isEmpty()) {
-      lines.add("of no job: article(s) " + named(unmatched));
+      lines.add("articles of no job: " + named(unmatched));
     }
     if (!lacking.isEmpty()) {
       lines.add(
-          "still to be measured: job(s) "
+          "jobs still to be measured: "
               + named(
                   lacking.entrySet().stream()
                       .map(job -> job.getKey() + " (" + String.join(", ", job.getValue()) + ")")
                       .toList()));
     }
     return lines;
+  }
+
+  private static String counted(int count, String word) {
+    return count + " " + word + (count == 1 ? "" : "s");
   }
 
   private static String named(List<String> names) {

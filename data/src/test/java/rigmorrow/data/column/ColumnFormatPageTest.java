@@ -2,19 +2,18 @@ package rigmorrow.data.column;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import rigmorrow.data.samples.FormatPage;
+import rigmorrow.data.table.ProblemColumn;
 
 class ColumnFormatPageTest {
-  private static final List<String> LINES = lines();
+  private static final List<String> LINES =
+      FormatPage.text("Shot list as a table").lines().toList();
 
   @ParameterizedTest
   @EnumSource(Column.class)
@@ -40,13 +39,23 @@ class ColumnFormatPageTest {
     assertThat(words).allSatisfy(word -> assertThat(page).contains("`" + word + "`"));
   }
 
-  /** The page's section on CSV. */
-  private static List<String> lines() {
-    try {
-      List<String> page = Files.readAllLines(Path.of("FORMAT.md"));
-      return page.subList(page.indexOf("## Shot list CSV"), page.size());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  @ParameterizedTest
+  @EnumSource(Column.class)
+  void namesTheColumnsOfASizesTable(Column column) {
+    String start = "| " + column.title() + " | `" + column.field().key() + "` |";
+    boolean named = FormatPage.text("Sizes from a device").contains(start);
+    assertThat(named).isEqualTo(TableKind.SIZES.columns().contains(column));
+  }
+
+  @Test
+  void namesTheOptionsOfASizesTable() {
+    assertThat(FormatPage.text("Sizes from a device"))
+        .contains("`" + TableKind.SIZES.option("decimal") + "`")
+        .contains("`" + TableKind.SIZES.option("sheet") + "`");
+  }
+
+  @Test
+  void namesTheHeaderOfTheProblems() {
+    assertThat(String.join("\n", LINES)).contains("header `" + ProblemColumn.HEADER + "`");
   }
 }

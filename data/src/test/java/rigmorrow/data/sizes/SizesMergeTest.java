@@ -43,7 +43,7 @@ class SizesMergeTest {
     assertThat(merging.lines())
         .contains(
             "Højde (cm): 1 value converted from cm to mm",
-            "1 article(s) measured, 2 job(s) of them, 7 value(s) filled in");
+            "1 article measured, 2 jobs of them, 7 values filled in");
   }
 
   @Test
@@ -94,8 +94,8 @@ class SizesMergeTest {
     assertThat(merging.matchedJobs()).isZero();
     assertThat(merging.lines())
         .contains(
-            "of no job: article(s) 417 (is 00417 meant?), 99",
-            "still to be measured: job(s) J1 (lengthMm, widthMm, heightMm, massKg)");
+            "articles of no job: 417 (is 00417 meant?), 99",
+            "jobs still to be measured: J1 (lengthMm, widthMm, heightMm, massKg)");
   }
 
   @Test

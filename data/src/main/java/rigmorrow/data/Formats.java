@@ -69,7 +69,8 @@ public final class Formats {
    * @throws IOException when the file system fails
    */
   public static ShotList readShotList(Path file, Floor floor) throws IOException, InputException {
-    Trees.Notation notation = notation(file);
+    Trees.Notation notation =
+        notation(file, "a name that ends in .xlsx, .csv, .json, .yaml or .yml");
     return ShotJsonReader.read(file.toString(), InputFile.text(file), notation, floor);
   }
 
@@ -194,12 +195,14 @@ public final class Formats {
   }
 
   private static Trees.Notation notation(Path file) throws InputException {
+    return notation(file, "a name that ends in .json, .yaml or .yml");
+  }
+
+  private static Trees.Notation notation(Path file, String accepted) throws InputException {
     return switch (InputFile.ending(file)) {
       case "json" -> Trees.Notation.JSON;
       case "yaml", "yml" -> Trees.Notation.YAML;
-      default ->
-          throw InputFile.refused(
-              file, "another ending", "a name that ends in .json, .yaml or .yml");
+      default -> throw InputFile.refused(file, "another ending", accepted);
     };
   }
 }

@@ -78,6 +78,13 @@ class FormatsTest {
   }
 
   @Test
+  void namesEveryEndingThatAShotListMayHave() {
+    assertThatThrownBy(() -> Formats.readShotList(folder.resolve("list.xls"), floor))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("a name that ends in .xlsx, .csv, .json, .yaml or .yml");
+  }
+
+  @Test
   void namesBytesThatAreNoText() throws Exception {
     byte[] latin1 = "name: Grün".getBytes(StandardCharsets.ISO_8859_1);
     refuses(Files.write(folder.resolve("floor.yaml"), latin1), "UTF-8");

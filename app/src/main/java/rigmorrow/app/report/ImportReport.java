@@ -11,8 +11,8 @@ import rigmorrow.app.terminal.Console;
 import rigmorrow.app.terminal.Text;
 import rigmorrow.data.column.TableNotes;
 import rigmorrow.data.sizes.SizesMerging;
-import rigmorrow.model.fit.FitCheck;
 import rigmorrow.model.shot.Batch;
+import rigmorrow.model.shot.Item;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.shot.ShotList;
 
@@ -32,11 +32,9 @@ public final class ImportReport {
     this.list = batch.shotList();
     this.notes = notes;
     this.sizes = sizes;
-    FitCheck check = new FitCheck(batch.floor());
     for (ShotJob job : list.jobs()) {
-      List<String> fields = check.of(job).unmeasured();
-      if (!fields.isEmpty()) {
-        unmeasured.put(job, fields);
+      if (!job.item().measured()) {
+        unmeasured.put(job, unmeasured(job.item()));
       }
     }
   }
@@ -81,6 +79,15 @@ public final class ImportReport {
     document.set("read", notes == null ? null : node(notes));
     document.set("sizes", sizes == null ? null : node(sizes));
     return document.put("written", written);
+  }
+
+  private static List<String> unmeasured(Item item) {
+    Map<String, @Nullable Number> figures = new LinkedHashMap<>();
+    figures.put("lengthMm", item.lengthMm());
+    figures.put("widthMm", item.widthMm());
+    figures.put("heightMm", item.heightMm());
+    figures.put("massKg", item.massKg());
+    return figures.keySet().stream().filter(field -> figures.get(field) == null).toList();
   }
 
   private static void section(

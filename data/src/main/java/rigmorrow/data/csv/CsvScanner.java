@@ -14,9 +14,6 @@ import rigmorrow.data.table.TableRow;
  * quotes does not.
  */
 final class CsvScanner {
-  /** The most characters a spreadsheet keeps in one cell (Excel specifications and limits). */
-  private static final int LONGEST_CELL = 32_767;
-
   /**
    * Where a cell stands in the text, quotes and blanks included.
    *
@@ -54,8 +51,8 @@ final class CsvScanner {
     while (more) {
       int start = at;
       String cell = at < text.length() && text.charAt(at) == '"' ? quoted() : plain();
-      if (cell.length() > LONGEST_CELL) {
-        fault = new TableFault(cell, "at most " + LONGEST_CELL + " characters in a cell");
+      if (cell.length() > TableCell.LONGEST) {
+        fault = new TableFault(cell, "at most " + TableCell.LONGEST + " characters in a cell");
         cell = "";
       }
       spans.add(new Span(start, at));

@@ -36,7 +36,8 @@ record CsvText(String text, Charset charset, String charsetName, int markBytes) 
   static CsvText decode(byte[] bytes, @Nullable Charset given, Problems problems)
       throws InputException {
     if (starts(bytes, ZIP) || starts(bytes, OLD_WORKBOOK)) {
-      throw problems.refusal("a workbook or archive", SAVE_AS);
+      throw problems.refusal(
+          "a workbook or archive", "a CSV text file; the name of a workbook ends in .xlsx");
     }
     CsvText text = decoded(bytes, given);
     if (text == null) {

@@ -3,8 +3,8 @@ package rigmorrow.data.table;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collector;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rigmorrow.data.problem.InputProblem;
 
 /**
@@ -16,6 +16,7 @@ public final class ProblemColumn {
   public static final String HEADER = "problems";
 
   private static final String BETWEEN = " | ";
+  private static final String MORE = " | and more";
 
   private ProblemColumn() {}
 
@@ -39,18 +40,22 @@ public final class ProblemColumn {
   public static String header(List<InputProblem> problems) {
     return problems.isEmpty()
         ? HEADER
-        : HEADER + ": " + problems.stream().map(InputProblem::line).collect(joined());
+        : joined(HEADER + ": ", problems.stream().map(InputProblem::line));
   }
 
   /** What is told beside a row, in the order of its columns. */
   public static String besideRow(List<InputProblem> problems) {
-    return problems.stream()
-        .sorted(Comparator.comparingInt(problem -> problem.place().column()))
-        .map(InputProblem::besideRow)
-        .collect(joined());
+    return joined(
+        "",
+        problems.stream()
+            .sorted(Comparator.comparingInt(problem -> problem.place().column()))
+            .map(InputProblem::besideRow));
   }
 
-  private static Collector<CharSequence, ?, String> joined() {
-    return Collectors.joining(BETWEEN);
+  /** What is told in one cell, as far as a cell has room. */
+  private static String joined(String start, Stream<String> lines) {
+    String words = lines.collect(Collectors.joining(BETWEEN, start, ""));
+    int room = TableCell.LONGEST - MORE.length();
+    return words.length() > TableCell.LONGEST ? words.substring(0, room) + MORE : words;
   }
 }

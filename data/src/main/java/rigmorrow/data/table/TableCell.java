@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  */
 public record TableCell(
     String text, @Nullable BigDecimal number, String unit, @Nullable TableFault fault) {
+  /** The most characters a spreadsheet keeps in one cell (Excel specifications and limits). */
+  public static final int LONGEST = 32_767;
+
   /** A cell with nothing in it. */
   public static final TableCell EMPTY = new TableCell("", null, "", null);
 

@@ -51,7 +51,10 @@ final class SheetCells {
     if (unreadable || cell.getType() == CellType.ERROR) {
       return TableCell.ofFault("" + raw, "a value; this cell has an error");
     }
-    return TableCell.of(value == null ? "" : unescaped(value.toString()));
+    String text = value == null ? "" : unescaped(value.toString());
+    return text.length() > TableCell.LONGEST
+        ? TableCell.ofFault(text, "at most " + TableCell.LONGEST + " characters in a cell")
+        : TableCell.of(text);
   }
 
   /** The number format of a cell. */

@@ -20,6 +20,7 @@ import rigmorrow.data.problem.Place;
 import rigmorrow.data.problem.Problems;
 import rigmorrow.data.table.HeaderJudge;
 import rigmorrow.data.table.ProblemColumn;
+import rigmorrow.data.table.TableCell;
 import rigmorrow.data.table.TableOptions;
 import rigmorrow.data.table.TableRow;
 
@@ -135,7 +136,8 @@ public final class WorkbookAnnotator {
     } else if (value == null && cell.getType() == CellType.FORMULA) {
       copy.formula(row, column, cell.getFormula());
     } else if (value != null) {
-      copy.value(row, column, SheetCells.unescaped(value.toString()));
+      String text = SheetCells.unescaped(value.toString());
+      copy.value(row, column, text.substring(0, Math.min(text.length(), TableCell.LONGEST)));
     }
     String format = cell.getDataFormatString();
     if (format != null) {

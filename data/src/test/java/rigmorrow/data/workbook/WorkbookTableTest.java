@@ -202,6 +202,14 @@ class WorkbookTableTest {
   }
 
   @Test
+  void refusesACellLongerThanASpreadsheetKeeps() {
+    book.texts("Article|Recipe|Name", "1|spin-36|" + "x".repeat(32_768));
+    assertThatThrownBy(this::read)
+        .hasMessageContaining("row 2, column C, Name: 'xxx")
+        .hasMessageContaining("at most 32767 characters in a cell");
+  }
+
+  @Test
   void readsTheUnitThatANumberFormatShows() throws Exception {
     book.texts("Article|Recipe|Height|Mass (kg)")
         .row(

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -57,6 +58,9 @@ public final class RigmorrowCommand implements Runnable {
       line.setOut(out).setErr(err);
       line.setColorScheme(Help.defaultColorScheme(colour ? Help.Ansi.ON : Help.Ansi.OFF));
       line.registerConverter(LocalDate.class, RigmorrowCommand::date);
+      line.registerConverter(int.class, text -> whole(text, Integer::parseInt));
+      line.registerConverter(Integer.class, text -> whole(text, Integer::parseInt));
+      line.registerConverter(long.class, text -> whole(text, Long::parseLong));
       line.setCaseInsensitiveEnumValuesAllowed(true);
       line.setParameterExceptionHandler(failures);
       line.setExecutionExceptionHandler(failures);
@@ -74,6 +78,14 @@ public final class RigmorrowCommand implements Runnable {
       return LocalDate.parse(text);
     } catch (DateTimeParseException e) {
       throw new TypeConversionException("'" + text + "' is no date; accepted: YYYY-MM-DD");
+    }
+  }
+
+  private static <N extends Number> N whole(String text, Function<String, N> parse) {
+    try {
+      return parse.apply(text);
+    } catch (NumberFormatException e) {
+      throw new TypeConversionException("'" + text + "'; accepted: a whole number");
     }
   }
 

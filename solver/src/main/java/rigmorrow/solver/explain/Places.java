@@ -1,0 +1,67 @@
+package rigmorrow.solver.explain;
+
+import org.jspecify.annotations.Nullable;
+import rigmorrow.solver.timeline.Sequences;
+
+/** Tries a job, which the orders do not have, at every place there is for it. */
+final class Places {
+  private final Trial trial;
+  private final Orders orders;
+  private final String job;
+  private @Nullable Orders best;
+  private @Nullable Sequences bestScore;
+  private int tried;
+
+  /**
+   * @param trial what to decode on
+   * @param orders without the job
+   * @param job to be placed
+   */
+  Places(Trial trial, Orders orders, String job) {
+    this.trial = trial;
+    this.orders = orders;
+    this.job = job;
+  }
+
+  /** Tries every place of a rig behind what is running or done; of equals the first stays. */
+  Places on(int rig) {
+    return onExcept(rig, -1);
+  }
+
+  /** The same but for one place. */
+  Places onExcept(int rig, int except) {
+    for (int place = Math.min(trial.fixed(rig), orders.length(rig));
+        place <= orders.length(rig);
+        place++) {
+      if (place != except) {
+        Orders there = orders.with(rig, place, job);
+        Sequences score = trial.score(there);
+        tried++;
+        if (bestScore == null || score.betterThan(bestScore)) {
+          best = there;
+          bestScore = score;
+        }
+      }
+    }
+    return this;
+  }
+
+  /** Tries every place of every rig that takes the job. */
+  Places everywhere() {
+    for (int rig = 0; rig < orders.byRig().size(); rig++) {
+      if (trial.takes(rig, job)) {
+        on(rig);
+      }
+    }
+    return this;
+  }
+
+  /** The cheapest of what was tried; null when nothing was. */
+  @Nullable Orders best() {
+    return best;
+  }
+
+  int tried() {
+    return tried;
+  }
+}

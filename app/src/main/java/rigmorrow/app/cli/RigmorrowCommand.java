@@ -100,6 +100,7 @@ public final class RigmorrowCommand implements Runnable {
         .addSubcommand(new FitCommand(session))
         .addSubcommand(new TimesCommand(session))
         .addSubcommand(new VerifyCommand(session))
+        .addSubcommand(new ExplainCommand(session))
         .addSubcommand(new RunSheetsCommand(session))
         .addSubcommand(new CompletionCommand(session))
         .addSubcommand(new CommandLine.HelpCommand());

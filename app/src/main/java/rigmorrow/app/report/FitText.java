@@ -140,7 +140,7 @@ public final class FitText {
   }
 
   /** One reason with the figure needed and the figure offered. */
-  static String line(FitReason reason) {
+  public static String line(FitReason reason) {
     String offered = reason.offered().isEmpty() ? "nothing" : reason.offered();
     return word(reason) + ": needed " + reason.needed() + ", offered " + offered;
   }

@@ -189,7 +189,18 @@ class ExpectationsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "demo", "plan", "fit", "times", "verify", "runsheets", "completion"})
+  @ValueSource(
+      strings = {
+        "",
+        "demo",
+        "plan",
+        "fit",
+        "times",
+        "verify",
+        "explain",
+        "runsheets",
+        "completion"
+      })
   void leadsHelpWithExamples(String command) { // 6
     Ran ran = command.isEmpty() ? run(folder, "--help") : run(folder, command, "--help");
     assertThat(ran.exitCode()).isZero();

@@ -97,14 +97,14 @@ public final class ExplainSentences {
     return sentences;
   }
 
-  private String better(Explanation answer, RigAnswer rig) {
+  private static String better(Explanation answer, RigAnswer rig) {
     Move best = java.util.Objects.requireNonNull(rig.best());
-    return "A better plan is one move away: put it on %s as %d of %d. %s"
+    return "A better plan is one move away, on %s as %d of %d; it stands below. %s."
         .formatted(
             rig.rig(),
             best.times().place() + 1,
             best.times().of(),
-            new RigSentences(names, answer).effects(best));
+            CostSentences.standing(answer.cost(), best.cost()));
   }
 
   private void planned(Explanation answer, JobTimes now, List<String> sentences) {

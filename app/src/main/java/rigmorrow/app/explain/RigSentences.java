@@ -88,7 +88,8 @@ final class RigSentences {
     }
     moved.addAll(
         CostSentences.moved(answer.cost(), move.cost(), lateThere - lateNow, names.times()));
-    moved.addAll(others(move));
+    boolean workable = move.cost().hard() <= answer.cost().hard();
+    moved.addAll(workable ? others(move) : List.of());
     String standing = CostSentences.standing(answer.cost(), move.cost());
     String found =
         move.standing() == Standing.BETTER ? " The search has not found this place." : "";

@@ -21,7 +21,7 @@ import rigmorrow.model.shot.ShotJob;
  * @param waits of its rig on its account, in order
  * @param rigs what each rig is for it, in floor order; empty when it needs measuring
  * @param changes what was supposed and what came of it; those that help first, the most helpful
- *     first
+ *     first. Empty for a job that is left out where there is room for it.
  */
 public record Explanation(
     ShotJob job,

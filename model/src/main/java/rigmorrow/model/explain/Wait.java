@@ -21,9 +21,9 @@ public record Wait(Reason reason, List<String> kits, Span span) {
     ARRIVAL,
     /** The start that is pinned. */
     PINNED_START,
-    /** The sample, which another job had. */
+    /** The sample, which another job had or was about to take, its people being on their way. */
     SAMPLE,
-    /** Kit, which other rigs had. */
+    /** Kit, which other jobs had or were about to take, their people being on their way. */
     KIT,
     /** Both the sample and kit. */
     SAMPLE_AND_KIT,

@@ -8,6 +8,7 @@ import rigmorrow.model.explain.Change;
 import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.explain.IfThen;
 import rigmorrow.model.explain.JobTimes;
+import rigmorrow.model.explain.Move;
 import rigmorrow.model.explain.RigAnswer;
 import rigmorrow.model.explain.Trouble;
 import rigmorrow.model.explain.Wait;
@@ -72,7 +73,7 @@ public final class Explainer {
         neighbour(rig, id, 1),
         waits,
         rigs,
-        changes(question, rig, fit));
+        changes(question, rig, fit, rigs));
   }
 
   /** The decoder can make nothing of a job on a rig that cannot take it. */
@@ -91,11 +92,15 @@ public final class Explainer {
     return batch.floor().rigs().get(rig).id();
   }
 
-  private static List<IfThen> changes(Question question, int rig, JobFit fit) {
+  /** Where there is room for a job that is left out, nothing has to change but the plan. */
+  private static List<IfThen> changes(
+      Question question, int rig, JobFit fit, List<RigAnswer> rigs) {
     if (rig >= 0) {
       return new PlannedChanges(question).all();
     }
-    return fit.fitsSomewhere() ? new LeftOutChanges(question).all() : List.of();
+    Move best = RigAnswers.cheapest(rigs);
+    boolean room = best != null && best.cost().hard() <= question.now().cost().hard();
+    return room || !fit.fitsSomewhere() ? List.of() : new LeftOutChanges(question).all();
   }
 
   /** Every job that is late or left out, in shot list order. */

@@ -43,7 +43,7 @@ final class LeftOutChanges {
     if (shared) {
       bestPlace(Change.of(Kind.SAMPLE_NOT_SHARED, job));
     }
-    if (question.pin() != null && !question.fixed(job)) {
+    if (question.pin() != null && !question.fixed().contains(job)) {
       bestPlace(Change.of(Kind.NOT_PINNED, job));
     }
     Set<String> kits = new HashSet<>();
@@ -70,7 +70,10 @@ final class LeftOutChanges {
                 .anyMatch(one -> one.helps() && one.change().kind() == Kind.LONGER_HOURS);
     if (!enough) {
       Trial trial = question.with(change);
-      answer(change, trial, new Places(trial, question.orders(), job).everywhere().best());
+      answer(
+          change,
+          trial,
+          new Places(trial, question.orders(), job, question.fixed()).everywhere().best());
     }
   }
 
@@ -89,7 +92,9 @@ final class LeftOutChanges {
         continue;
       }
       int length = question.orders().length(rig);
-      for (int place = Math.min(forgiving.fixed(rig), length); place <= length; place++) {
+      for (int place = question.orders().firstFree(rig, question.fixed());
+          place <= length;
+          place++) {
         Orders there = question.orders().with(rig, place, job);
         Sequences score = forgiving.score(there);
         if (score.hard() <= allowed) {

@@ -43,11 +43,11 @@ final class LongerHours {
       return one;
     }
     int end = one.to().toSecondOfDay() + seconds;
-    LocalTime to = end >= SECONDS_PER_DAY ? LocalTime.MIDNIGHT : LocalTime.ofSecondOfDay(end);
     boolean overnight = one.to().isBefore(one.from());
-    if (overnight && !to.isBefore(one.from())) {
+    if (overnight && end >= one.from().toSecondOfDay()) {
       return one;
     }
+    LocalTime to = end >= SECONDS_PER_DAY ? LocalTime.MIDNIGHT : LocalTime.ofSecondOfDay(end);
     return new OpenHours(one.days(), one.from(), to);
   }
 }

@@ -86,6 +86,16 @@ record Orders(List<List<String>> byRig) {
     return byRig.get(rig).size();
   }
 
+  /** The first place of a rig behind every job that is running or done. */
+  int firstFree(int rig, Set<String> fixed) {
+    List<String> jobs = byRig.get(rig);
+    int place = jobs.size();
+    while (place > 0 && !fixed.contains(jobs.get(place - 1))) {
+      place--;
+    }
+    return place;
+  }
+
   /** The same orders without a job. */
   Orders without(String job) {
     return new Orders(

@@ -1,5 +1,6 @@
 package rigmorrow.solver.explain;
 
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.solver.timeline.Sequences;
 
@@ -8,6 +9,7 @@ final class Places {
   private final Trial trial;
   private final Orders orders;
   private final String job;
+  private final Set<String> fixed;
   private @Nullable Orders best;
   private @Nullable Sequences bestScore;
   private int tried;
@@ -16,11 +18,13 @@ final class Places {
    * @param trial what to decode on
    * @param orders without the job
    * @param job to be placed
+   * @param fixed ids of jobs that are running or done: nothing goes before them
    */
-  Places(Trial trial, Orders orders, String job) {
+  Places(Trial trial, Orders orders, String job, Set<String> fixed) {
     this.trial = trial;
     this.orders = orders;
     this.job = job;
+    this.fixed = fixed;
   }
 
   /** Tries every place of a rig behind what is running or done; of equals the first stays. */
@@ -30,9 +34,7 @@ final class Places {
 
   /** The same but for one place. */
   Places onExcept(int rig, int except) {
-    for (int place = Math.min(trial.fixed(rig), orders.length(rig));
-        place <= orders.length(rig);
-        place++) {
+    for (int place = orders.firstFree(rig, fixed); place <= orders.length(rig); place++) {
       if (place != except) {
         Orders there = orders.with(rig, place, job);
         Sequences score = trial.score(there);

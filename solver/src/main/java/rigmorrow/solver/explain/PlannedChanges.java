@@ -67,12 +67,12 @@ final class PlannedChanges {
     List<String> jobs = question.orders().byRig().get(rig);
     int place = jobs.indexOf(job);
     for (String before : jobs.subList(0, place)) {
-      if (!question.fixed(before)) {
+      if (!question.fixed().contains(before)) {
         Orders without = question.orders().without(before);
         answer(Change.of(Kind.WITHOUT_JOB, before), question.trial(), without);
       }
     }
-    int first = Math.min(question.trial().fixed(rig), place);
+    int first = question.orders().without(job).firstFree(rig, question.fixed());
     if (first < place) {
       Orders moved = question.orders().without(job).with(rig, first, job);
       answer(Change.of(Kind.FIRST_ON_RIG, job), question.trial(), moved);
@@ -81,7 +81,10 @@ final class PlannedChanges {
         new Orders(
             question.orders().byRig().stream()
                 .map(
-                    all -> all.stream().filter(id -> id.equals(job) || question.fixed(id)).toList())
+                    all ->
+                        all.stream()
+                            .filter(id -> id.equals(job) || question.fixed().contains(id))
+                            .toList())
                 .toList());
     answer(Change.of(Kind.ALONE, job), question.trial(), alone);
   }

@@ -2,6 +2,8 @@ package rigmorrow.solver.explain;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.model.explain.Change;
 import rigmorrow.model.fit.JobFit;
@@ -21,6 +23,7 @@ final class Question {
   private final Trial.Decoded now;
   private final Map<Change, Trial> changed = new HashMap<>();
   private final Map<String, ShotJob> jobs = new HashMap<>();
+  private final Set<String> fixed;
 
   Question(Batch batch, Orders orders, ShotJob job, KnownFacts facts) {
     this.batch = batch;
@@ -29,6 +32,11 @@ final class Question {
     this.facts = facts;
     this.trial = new Trial(batch, facts.asking(job.id(), null));
     this.now = trial.decode(orders);
+    this.fixed =
+        batch.shotList().pins().stream()
+            .filter(pin -> pin.state() != PinState.PLANNED)
+            .map(Pin::job)
+            .collect(Collectors.toUnmodifiableSet());
     batch.shotList().jobs().forEach(one -> jobs.put(one.id(), one));
   }
 
@@ -73,6 +81,7 @@ final class Question {
     return pin(job.id());
   }
 
+  /** What any job is pinned to; null when it is not. */
   @Nullable Pin pin(String id) {
     return batch.shotList().pins().stream()
         .filter(pin -> pin.job().equals(id))
@@ -80,10 +89,9 @@ final class Question {
         .orElse(null);
   }
 
-  /** True when a job is running or done. */
-  boolean fixed(String id) {
-    Pin pin = pin(id);
-    return pin != null && pin.state() != PinState.PLANNED;
+  /** Ids of the jobs that are running or done. */
+  Set<String> fixed() {
+    return fixed;
   }
 
   /** The batch as if the job were not pinned. */

@@ -16,7 +16,6 @@ import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.Pin;
-import rigmorrow.model.shot.PinState;
 import rigmorrow.model.verify.PlanChecker;
 
 /** What each rig is for a job, every place on it decoded. */
@@ -54,8 +53,7 @@ final class RigAnswers {
     String job = question.job().id();
     int needed = base.neededSeconds(rig, job);
     Pin pin = question.pin();
-    boolean fixed = pin != null && pin.state() != PinState.PLANNED;
-    if (fixed) {
+    if (question.fixed().contains(job)) {
       RigAnswer.Kind kind = rig == here ? RigAnswer.Kind.HERE : RigAnswer.Kind.FIXED;
       return new RigAnswer(fit.rig(), kind, List.of(), needed, longest, false, 0, null);
     }
@@ -66,7 +64,8 @@ final class RigAnswers {
       return new RigAnswer(fit.rig(), kind, List.of(), needed, longest, elsewhere, 0, null);
     }
     RigAnswer.Kind kind = rig == here ? RigAnswer.Kind.HERE : RigAnswer.Kind.POSSIBLE;
-    Places places = new Places(trial, others, job).onExcept(rig, rig == here ? place : -1);
+    Places places =
+        new Places(trial, others, job, question.fixed()).onExcept(rig, rig == here ? place : -1);
     Move best = places.best() == null ? null : move(trial, places.best());
     return new RigAnswer(
         fit.rig(), kind, List.of(), needed, longest, elsewhere, places.tried(), best);

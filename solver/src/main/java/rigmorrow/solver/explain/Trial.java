@@ -76,11 +76,6 @@ final class Trial {
     return number != null && compiled.fits(number, rig);
   }
 
-  /** Number of jobs at the front of a rig that are running or done. */
-  int fixed(int rig) {
-    return compiled.frozen(rig);
-  }
-
   /** Load, capture and unload of a job on a rig that passes the fit check. */
   int neededSeconds(int rig, String job) {
     return compiled.plainSeconds(number(job), rig);

@@ -233,6 +233,24 @@ class ExplainedClaimsTest {
           .isEqualTo(one.times().captureEndSecond() < answer.times().captureEndSecond());
     } else {
       assertThat(one.helps()).isEqualTo(then.figures().hard() <= plan.figures().hard());
+      if (change.seconds() > 0 && change.kind() != Change.Kind.LONGER_HOURS) {
+        noLessWillDo(batch, plan, job, change);
+      }
+    }
+  }
+
+  /** With a second less no place keeps the rules that the plan keeps. */
+  private static void noLessWillDo(Batch batch, Plan plan, ShotJob job, Change change) {
+    Change less = new Change(change.kind(), change.subject(), change.seconds() - 1);
+    Batch changed = new Claim(batch, job.id()).of(less);
+    Redone redone = new Redone(changed);
+    Map<String, List<String>> orders = Redone.orders(plan);
+    for (RigFit fit : new FitCheck(batch.floor()).of(job).rigs()) {
+      List<String> ids = orders.get(fit.rig());
+      for (int place = firstFree(batch, ids); fit.fits() && place <= ids.size(); place++) {
+        long hard = redone.score(put(orders, job.id(), fit.rig(), place)).hard();
+        assertThat(hard).isGreaterThan(plan.figures().hard());
+      }
     }
   }
 

@@ -46,7 +46,7 @@ final class ChangeSentences {
     int more = without.size() - MOST_JOBS_LEFT_OUT;
     if (more > 0) {
       sentences.add(
-          "Leaving out any of %s before it on %s would help less than those named."
+          "Leaving out any of %s before it on %s would help no more than those named."
               .formatted(Counted.of(more, "more job"), rig));
     }
     helpful.stream()
@@ -160,7 +160,7 @@ final class ChangeSentences {
       case PROMISE_LATER -> "a promise " + length(change) + " later";
       case COLLECTION_LATER -> "a collection " + length(change) + " later";
       case NOT_PINNED -> "no pin";
-      case INSTEAD_OF -> "the place of any other job";
+      case INSTEAD_OF -> "the place of any job that is not pinned";
     };
   }
 

@@ -156,11 +156,14 @@ public final class ExplainSentences {
   private String leftOutThoughItFits(List<RigAnswer> rigs, Explanation answer) {
     String fits =
         rigs.stream()
-            .filter(rig -> rig.misfits().isEmpty())
+            .filter(rig -> rig.kind() == RigAnswer.Kind.POSSIBLE)
             .map(RigAnswer::rig)
             .collect(Collectors.joining(", "));
     int tried =
         rigs.stream().filter(rig -> !rig.withoutItsPin()).mapToInt(RigAnswer::placesTried).sum();
+    if (tried == 0) {
+      return "As things stand no rig has a place for it; what each says stands below.";
+    }
     boolean room =
         rigs.stream()
             .filter(rig -> !rig.withoutItsPin())
@@ -171,7 +174,7 @@ public final class ExplainSentences {
             ? "at least one of them keeps every rule that the plan keeps"
             : "each of them breaks a rule that must hold";
     return "It fits %s. Of %s tried, every other job in its order, %s."
-        .formatted(fits, Counted.of(tried, "place"), tried == 0 ? "none is possible" : result);
+        .formatted(fits, Counted.of(tried, "place"), result);
   }
 
   /** One line for a job that is late or left out. */

@@ -41,6 +41,11 @@ public record Figure(String name, String expected, String ours, boolean holds) {
     return new Figure(name, expected, shown, ours >= low && ours <= high);
   }
 
+  /** A number with a bound that nothing can be below. */
+  public static Figure atLeast(String name, long bound, long ours) {
+    return new Figure(name, "at least " + bound, Long.toString(ours), ours >= bound);
+  }
+
   /** A number that must be met exactly. */
   public static Figure equal(String name, long expected, long ours) {
     return new Figure(name, Long.toString(expected), Long.toString(ours), expected == ours);

@@ -90,7 +90,7 @@ public final class OutsideCheck {
         ? figures().size() + " values"
         : figures().stream()
             .map(figure -> (figure.name() + " " + side.apply(figure)).strip())
-            .collect(Collectors.joining(", "));
+            .collect(Collectors.joining("; "));
   }
 
   private synchronized List<Figure> figures() {

@@ -37,7 +37,7 @@ public final class CaptureChecks {
             new ItemBuilder());
     return List.of(
         Figure.between("table alone", 0, 4, table),
-        Figure.between("strobes, turning", 19, 22, strobes),
-        Figure.between("strobes, stopping", 19, 22, stopping));
+        Figure.between("strobes while it turns", 19, 22, strobes),
+        Figure.between("strobes with stop and go", 19, 22, stopping));
   }
 }

@@ -3,6 +3,7 @@ package rigmorrow.benchmarks.textbook;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import rigmorrow.model.outside.Figure;
@@ -62,7 +63,7 @@ final class LiteratureChecks {
     return Reference.needed(
         file,
         OutsideCheck.of(
-            what + ", " + decodes / 1000 + ",000 decodes",
+            String.format(Locale.ROOT, "%s, %,d decodes", what, decodes),
             source,
             LiteratureTest.class,
             () -> List.of(figure.apply(FrontDoor.figures(problem.get(), decodes)))));

@@ -54,7 +54,7 @@ final class Reference {
       return Path.of(named);
     }
     Path here = Path.of("").toAbsolutePath();
-    Path root = Files.isDirectory(here.resolve("benchmarks")) ? here : here.resolveSibling("");
+    Path root = Files.isDirectory(here.resolve("benchmarks")) ? here : here.getParent();
     return root.resolveSibling("shared").resolve("reference").normalize();
   }
 }

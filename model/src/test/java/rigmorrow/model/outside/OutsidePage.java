@@ -25,15 +25,19 @@ public final class OutsidePage {
    * checks that are skipped are left as they stand.
    */
   public static void holdsSection(String module, List<OutsideCheck> checks) throws IOException {
-    assertThat(checks).extracting(OutsideCheck::key).doesNotHaveDuplicates();
+    holdsSection(page(), module, checks, Boolean.getBoolean(REWRITE));
+  }
+
+  static void holdsSection(Path page, String module, List<OutsideCheck> checks, boolean rewrite)
+      throws IOException {
     checks.stream().filter(OutsideCheck::available).forEach(OutsideCheck::verify);
-    Path page = page();
+    assertThat(checks).extracting(OutsideCheck::key).doesNotHaveDuplicates();
     List<String> lines = Files.readAllLines(page);
     int start = lines.indexOf(HEADING + module);
     int end = start < 0 ? lines.size() : end(lines, start + 1);
     List<String> committed = start < 0 ? List.of() : withoutBlankEnd(lines.subList(start, end));
     List<String> now = section(module, checks, committed);
-    if (Boolean.getBoolean(REWRITE)) {
+    if (rewrite) {
       List<String> rewritten = withoutBlankEnd(lines.subList(0, start < 0 ? end : start));
       rewritten.add("");
       rewritten.addAll(now);

@@ -19,8 +19,8 @@ final class LiteratureChecks {
           + " optimum proven by dynamic programming";
   private static final String TARDINESS = "OR-Library of J. E. Beasley";
   private static final String TARDINESS_WITH_SETUPS =
-      "instance: Cicirello 2003; value: Tanaka, Araki, Computers & Operations Research 40 (2013),"
-          + " 344-352";
+      "instance: Cicirello 2003; value attributed to Tanaka, Araki, Computers & Operations Research"
+          + " 40 (2013), 344-352";
 
   private LiteratureChecks() {}
 
@@ -101,7 +101,7 @@ final class LiteratureChecks {
         PARALLEL,
         file,
         Reference.reading(file, LiteratureFiles::parallelMachines),
-        1_000_000,
+        500_000,
         plan -> Figure.equal("", optimum.get(), plan.finishedAt()));
   }
 

@@ -1,10 +1,12 @@
 package rigmorrow.solver;
 
 import java.time.Duration;
+import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlanOrigin;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.solver.dispatch.Dispatcher;
+import rigmorrow.solver.explain.Explainer;
 import rigmorrow.solver.timeline.CompiledBatch;
 import rigmorrow.solver.timeline.PlanWriter;
 import rigmorrow.solver.timeline.Sequences;
@@ -40,6 +42,15 @@ public final class FloorSolver {
         new PlanOrigin(
             "search", settings.seed(), settings.solvers(), settings.stepLimit(), search.stopped());
     return plan(compiled, best, origin);
+  }
+
+  /**
+   * Explains what a plan does with one job. Who asks about several takes an {@link Explainer}.
+   *
+   * @throws IllegalArgumentException when the plan is not of the batch or there is no such job
+   */
+  public static Explanation explain(Batch batch, Plan plan, String job) {
+    return new Explainer(batch, plan).explain(job);
   }
 
   /** The clock may cut the dispatch grid short, but only where the clock limits the search too. */

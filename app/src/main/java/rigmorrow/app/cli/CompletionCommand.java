@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import rigmorrow.app.report.Json;
 import rigmorrow.app.terminal.ExitCodes;
 import rigmorrow.app.terminal.Session;
 
@@ -42,11 +43,17 @@ final class CompletionCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CommandLine root = spec.root().commandLine();
-    if (shell == Shell.zsh) {
-      session.print(List.of("autoload -U +X bashcompinit && bashcompinit"));
+    String script = script(spec.root().commandLine());
+    if (common.json) {
+      session.print(List.of(Json.text(Json.document().put("script", script))));
+    } else {
+      session.print(script.lines().toList());
     }
-    session.print(AutoComplete.bash(root.getCommandName(), root).lines().toList());
     return ExitCodes.DONE;
+  }
+
+  private String script(CommandLine root) {
+    String bash = AutoComplete.bash(root.getCommandName(), root);
+    return shell == Shell.zsh ? "autoload -U +X bashcompinit && bashcompinit\n" + bash : bash;
   }
 }

@@ -14,11 +14,11 @@ import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
-import picocli.CommandLine.UnmatchedArgumentException;
 import rigmorrow.app.files.RefusedException;
 import rigmorrow.app.report.Json;
 import rigmorrow.app.terminal.Console;
 import rigmorrow.app.terminal.ExitCodes;
+import rigmorrow.app.terminal.Text;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
 
@@ -40,39 +40,22 @@ final class FailureTeller implements IExecutionExceptionHandler, IParameterExcep
 
   @Override
   public int handleParseException(ParameterException failure, String[] arguments) {
-    StringWriter suggestions = new StringWriter();
-    PrintWriter writer = new PrintWriter(suggestions);
-    UnmatchedArgumentException.printSuggestions(failure, writer);
-    writer.flush();
-    String help = failure.getCommandLine().getCommandSpec().qualifiedName() + " --help";
-    console.err().println(failure.getMessage());
-    String suggestion = suggestions.toString().strip();
-    if (!suggestion.isEmpty()) {
-      console.err().println(suggestion);
-    }
-    console.err().println("Help: " + help);
-    String value = arguments.length == 0 ? "" : String.join(" ", arguments);
-    return document(
-        ExitCodes.BAD_INPUT,
-        "" + failure.getMessage(),
-        List.of(
-            new InputProblem(
-                "",
-                "command line",
-                "",
-                value,
-                suggestion.isEmpty() ? "what '" + help + "' lists" : suggestion)));
+    UsageFault fault = UsageFault.of(failure, List.of(arguments));
+    fault.lines().forEach(this::tell);
+    String value = String.join(" ", arguments);
+    InputProblem problem = new InputProblem("", "command line", "", value, fault.accepted());
+    return document(ExitCodes.BAD_INPUT, "" + failure.getMessage(), List.of(problem));
   }
 
   @Override
   public int handleExecutionException(
       Exception failure, CommandLine commandLine, ParseResult result) {
     if (failure instanceof InputException input) {
-      console.err().println(input.getMessage());
+      tell("" + input.getMessage());
       return document(ExitCodes.BAD_INPUT, firstLine(input), input.problems());
     }
     if (failure instanceof RefusedException refused) {
-      console.err().println(refused.getMessage());
+      tell("" + refused.getMessage());
       return document(ExitCodes.BAD_INPUT, firstLine(refused), refused.problems());
     }
     if (failure instanceof UncheckedIOException unchecked) {
@@ -89,7 +72,7 @@ final class FailureTeller implements IExecutionExceptionHandler, IParameterExcep
     String file = failure instanceof FileSystemException known ? known.getFile() : null;
     String why = reason(failure);
     String place = file == null ? "" : file;
-    console.err().println((place.isEmpty() ? "" : place + ": ") + why);
+    tell((place.isEmpty() ? "" : place + ": ") + why);
     InputProblem problem = new InputProblem(place, "file", "", "", "one that can be used: " + why);
     return document(ExitCodes.BAD_INPUT, why, List.of(problem));
   }
@@ -135,6 +118,18 @@ final class FailureTeller implements IExecutionExceptionHandler, IParameterExcep
       console.err().print(trace);
     }
     return document(ExitCodes.FAULT, what, List.of());
+  }
+
+  /** A terminal gets its lines wrapped; in a file or pipe a problem stays one line to search. */
+  private void tell(String text) {
+    for (String line : text.lines().toList()) {
+      if (console.redraws()) {
+        String indent = " ".repeat(line.length() - line.stripLeading().length());
+        Text.wrap(indent, indent + "    ", line, console.columns()).forEach(console.err()::println);
+      } else {
+        console.err().println(line);
+      }
+    }
   }
 
   private static String firstLine(Exception failure) {

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -57,6 +58,9 @@ public final class RigmorrowCommand implements Runnable {
       line.setOut(out).setErr(err);
       line.setColorScheme(Help.defaultColorScheme(colour ? Help.Ansi.ON : Help.Ansi.OFF));
       line.registerConverter(LocalDate.class, RigmorrowCommand::date);
+      line.registerConverter(int.class, text -> whole(text, Integer::parseInt));
+      line.registerConverter(Integer.class, text -> whole(text, Integer::parseInt));
+      line.registerConverter(long.class, text -> whole(text, Long::parseLong));
       line.setCaseInsensitiveEnumValuesAllowed(true);
       line.setParameterExceptionHandler(failures);
       line.setExecutionExceptionHandler(failures);
@@ -77,6 +81,14 @@ public final class RigmorrowCommand implements Runnable {
     }
   }
 
+  private static <N extends Number> N whole(String text, Function<String, N> parse) {
+    try {
+      return parse.apply(text);
+    } catch (NumberFormatException e) {
+      throw new TypeConversionException("'" + text + "'; accepted: a whole number");
+    }
+  }
+
   private static PrintWriter writer(PrintStream stream) {
     return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
   }
@@ -89,6 +101,7 @@ public final class RigmorrowCommand implements Runnable {
         .addSubcommand(new FitCommand(session))
         .addSubcommand(new TimesCommand(session))
         .addSubcommand(new VerifyCommand(session))
+        .addSubcommand(new ExplainCommand(session))
         .addSubcommand(new RunSheetsCommand(session))
         .addSubcommand(new CompletionCommand(session))
         .addSubcommand(new CommandLine.HelpCommand());

@@ -8,4 +8,9 @@ public final class Counted {
   public static String of(long count, String word) {
     return count + " " + word + (count == 1 ? "" : "s");
   }
+
+  /** The same for words that do not take a plain s. */
+  public static String of(long count, String one, String many) {
+    return count + " " + (count == 1 ? one : many);
+  }
 }

@@ -17,6 +17,7 @@ public final class FitText {
   private static final int NAME_COLUMNS = 20;
   private static final int LONGEST_ID = 12;
   private static final int LONGEST_RIG = 12;
+  private static final int WIDEST_CELL = "no (9)".length();
 
   private final List<ShotJob> jobs;
   private final List<JobFit> fits;
@@ -43,7 +44,7 @@ public final class FitText {
     int idColumns = columns(jobs.stream().map(ShotJob::id).toList(), LONGEST_ID);
     int rigColumns = columns(rigs.stream().map(Rig::id).toList(), LONGEST_RIG);
     int room = console.columns() - idColumns - NAME_COLUMNS - 4;
-    int rigsAtOnce = Math.max(1, room / (rigColumns + 2));
+    int rigsAtOnce = Math.max(1, room / (Math.max(rigColumns, WIDEST_CELL) + 2));
     for (int first = 0; first < rigs.size(); first += rigsAtOnce) {
       table(rigs.subList(first, Math.min(rigs.size(), first + rigsAtOnce)), idColumns);
     }
@@ -98,12 +99,12 @@ public final class FitText {
     boolean some = fits.stream().flatMap(fit -> fit.rigs().stream()).anyMatch(rig -> !rig.fits());
     if (some) {
       lines.add("");
-      lines.add("-2 says: two reasons why not; all of them stand below.");
+      lines.add("no (2): two reasons why not; all of them stand below.");
     }
   }
 
   private static String cell(RigFit fit) {
-    return fit.fits() ? "yes" : "-" + fit.reasons().size();
+    return fit.fits() ? "yes" : "no (" + fit.reasons().size() + ")";
   }
 
   private void needsMeasuring() {
@@ -139,7 +140,7 @@ public final class FitText {
   }
 
   /** One reason with the figure needed and the figure offered. */
-  static String line(FitReason reason) {
+  public static String line(FitReason reason) {
     String offered = reason.offered().isEmpty() ? "nothing" : reason.offered();
     return word(reason) + ": needed " + reason.needed() + ", offered " + offered;
   }

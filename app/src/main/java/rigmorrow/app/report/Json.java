@@ -119,7 +119,12 @@ public final class Json {
   /** The rules that a plan breaks. */
   public static ObjectNode breaches(List<Breach> breaches) {
     ObjectNode document = document().put("keepsTheRules", breaches.isEmpty());
-    ArrayNode list = document.putArray("breaches");
+    breaches(document.putArray("breaches"), breaches);
+    return document;
+  }
+
+  /** Broken rules, into a list. */
+  public static void breaches(ArrayNode list, List<Breach> breaches) {
     for (Breach breach : breaches) {
       list.addObject()
           .put("rule", breach.rule().name())
@@ -127,7 +132,6 @@ public final class Json {
           .put("amount", breach.amount())
           .put("sentence", breach.sentence());
     }
-    return document;
   }
 
   private static @Nullable ObjectNode changeover(@Nullable Changeover changeover) {
@@ -167,7 +171,8 @@ public final class Json {
     strings(node.putArray("skills"), handsOn.skills().stream().sorted().toList());
   }
 
-  private static void reasons(ArrayNode list, List<FitReason> reasons) {
+  /** Reasons why a rig cannot take a job, into a list. */
+  public static void reasons(ArrayNode list, List<FitReason> reasons) {
     for (FitReason reason : reasons) {
       list.addObject()
           .put("rule", reason.rule().name())
@@ -177,7 +182,8 @@ public final class Json {
     }
   }
 
-  private static void strings(ArrayNode list, Collection<String> words) {
+  /** Words, into a list. */
+  public static void strings(ArrayNode list, Collection<String> words) {
     words.forEach(list::add);
   }
 }

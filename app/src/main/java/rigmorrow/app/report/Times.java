@@ -1,6 +1,8 @@
 package rigmorrow.app.report;
 
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
@@ -17,6 +19,7 @@ public final class Times {
       DateTimeFormatter.ofPattern("EEE uuuu-MM-dd", Locale.ENGLISH);
 
   private static final int SECONDS_PER_MINUTE = 60;
+  private static final long MINUTES_PER_HOUR = 60;
   private static final double SECONDS_PER_HOUR = 3600;
   private static final long WHOLE_SECONDS_PER_HOUR = 3600;
   private static final long HOURS_PER_DAY = 24;
@@ -48,7 +51,12 @@ public final class Times {
 
   /** Hour and minute, with the day of the week where the plan runs over more than one day. */
   public String at(int second) {
-    return clock.at(second).format(oneDay ? HOUR : DAY_AND_HOUR);
+    return clock.at(second).format(oneDay && onFirstDay(second) ? HOUR : DAY_AND_HOUR);
+  }
+
+  /** The midnight that ends the day is still of it. */
+  private boolean onFirstDay(int second) {
+    return clock.at(second > 0 ? second - 1 : second).toLocalDate().equals(clock.date());
   }
 
   /** Hour and minute, with the date where more than one day is planned. */
@@ -57,7 +65,7 @@ public final class Times {
   }
 
   /** From and to; the day of the week stands only once. */
-  String span(int start, int end) {
+  public String span(int start, int end) {
     boolean sameDay = clock.at(start).toLocalDate().equals(clock.at(end).toLocalDate());
     return at(start) + "-" + (sameDay ? clock.at(end).format(HOUR) : at(end));
   }
@@ -65,6 +73,27 @@ public final class Times {
   /** Whole minutes, rounded up. */
   static String minutes(long seconds) {
     return wholeMinutes(seconds) + " min";
+  }
+
+  /**
+   * To the second below an hour, from there whole minutes, rounded up; without parts that are zero:
+   * "1 h 5 min", "6 min 47 s", "0 s".
+   */
+  public static String exact(long seconds) {
+    if (seconds >= WHOLE_SECONDS_PER_HOUR) {
+      long whole = wholeMinutes(seconds);
+      long rest = whole % MINUTES_PER_HOUR;
+      return whole / MINUTES_PER_HOUR + " h" + (rest == 0 ? "" : " " + rest + " min");
+    }
+    List<String> parts = new ArrayList<>();
+    long minutes = seconds / SECONDS_PER_MINUTE;
+    if (minutes > 0) {
+      parts.add(minutes + " min");
+    }
+    if (seconds % SECONDS_PER_MINUTE > 0 || parts.isEmpty()) {
+      parts.add(seconds % SECONDS_PER_MINUTE + " s");
+    }
+    return String.join(" ", parts);
   }
 
   /** How late: whole minutes, from a day on whole days and hours, both rounded up. */

@@ -1,5 +1,6 @@
 package rigmorrow.app.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static rigmorrow.app.cli.Runner.onTerminal;
 import static rigmorrow.app.cli.Runner.run;
@@ -132,6 +133,20 @@ class ExpectationsTest {
     assertThat(usage.get("exitCode").asInt()).isEqualTo(2);
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"plan", "fit", "times", "verify", "runsheets", "completion", "demo"})
+  void givesOneDocumentWhateverIsAskedInAWrongWay(String command) { // 3
+    Ran ran = run(folder, command, "--json", "--no-such-option");
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.json().get("error").get("exitCode").asInt()).isEqualTo(2);
+  }
+
+  @Test
+  void givesACompletionScriptInADocumentToo() { // 3
+    Ran ran = run(folder, "completion", "bash", "--json");
+    assertThat(ran.json().get("script").asText()).contains("complete -F");
+  }
+
   @Test
   void tellsAllProblemsOfAFileAtOnce() throws IOException {
     Files.writeString(folder.resolve("bad.csv"), "article,recipe\nA1,no-such-recipe\nA2,\n");
@@ -175,7 +190,18 @@ class ExpectationsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"", "demo", "import", "plan", "fit", "times", "verify", "runsheets", "completion"})
+      strings = {
+        "",
+        "demo",
+        "import",
+        "plan",
+        "fit",
+        "times",
+        "verify",
+        "explain",
+        "runsheets",
+        "completion"
+      })
   void leadsHelpWithExamples(String command) { // 6
     Ran ran = command.isEmpty() ? run(folder, "--help") : run(folder, command, "--help");
     assertThat(ran.exitCode()).isZero();
@@ -198,6 +224,34 @@ class ExpectationsTest {
     assertThat(ran.err()).contains("--time");
   }
 
+  @Test
+  void suggestsEveryOptionThatIsMisspelled() { // 6
+    Ran ran = run(folder, "fit", "a", "b", "--jobb", "J1", "--noo-color");
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err()).contains("Did you mean: --job or --no-color?");
+  }
+
+  @Test
+  void tellsAMisspelledOptionBesideMissingFiles() { // 6
+    Ran ran = run(folder, "plan", "--overwrit");
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err()).contains("FLOOR", "Unknown option: '--overwrit'", "--overwrite?");
+  }
+
+  @Test
+  void saysWhichNumbersAreAccepted() {
+    assertThat(plan("--time", "abc").err()).contains("--time", "'abc'; accepted: a whole number");
+  }
+
+  @Test
+  void keepsAProblemOnOneLineExceptOnATerminal() throws IOException {
+    String recipe = "no-such-recipe-but-a-rather-long-name";
+    Files.writeString(folder.resolve("long.csv"), "article,recipe\nA1," + recipe + "\n");
+    String[] fit = {"fit", "in/floor.yaml", "long.csv"};
+    assertThat(run(folder, fit).err().lines()).anyMatch(line -> line.length() > 80);
+    assertThat(onTerminal(folder, fit).err().lines()).allMatch(line -> Text.columns(line) <= 80);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"bash", "zsh"})
   void completesInTheShell(String shell) throws Exception { // 7
@@ -207,6 +261,27 @@ class ExpectationsTest {
     Path script = Files.writeString(folder.resolve("completion." + shell), ran.out());
     Process bash = new ProcessBuilder("bash", "-n", script.toString()).inheritIO().start();
     assertThat(bash.waitFor()).isZero();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "rigmorrow ver,verify",
+    "rigmorrow plan --overw,--overwrite",
+    "rigmorrow completion b,bash",
+  })
+  void completesWhatWasTyped(String typed, String completed) throws Exception { // 7
+    Ran ran = run(folder, "completion", "bash");
+    String words = String.join(" ", typed.split(" "));
+    String script =
+        ran.out()
+            + "\nCOMP_WORDS=(%s); COMP_CWORD=%d; COMP_LINE='%s'; COMP_POINT=%d\n"
+                .formatted(words, typed.split(" ").length - 1, typed, typed.length())
+            + "_complete_rigmorrow; printf '%s\\n' \"${COMPREPLY[@]}\"\n";
+    Path file = Files.writeString(folder.resolve("complete.sh"), script);
+    Process bash = new ProcessBuilder("bash", file.toString()).redirectErrorStream(true).start();
+    String replies = new String(bash.getInputStream().readAllBytes(), UTF_8);
+    assertThat(bash.waitFor()).as(replies).isZero();
+    assertThat(replies.lines().map(String::strip)).contains(completed);
   }
 
   @Test

@@ -77,7 +77,7 @@ public final class FitCheck {
             (attribute, value) -> {
               if (!rig.offers(attribute, value)) {
                 String offered =
-                    String.join(" ", sorted(rig.offers().getOrDefault(attribute, Set.of())));
+                    String.join(", ", sorted(rig.offers().getOrDefault(attribute, Set.of())));
                 reasons.add(
                     new FitReason(FitRule.SETUP_VALUE, attribute + " " + value, offered, 1));
               }
@@ -115,7 +115,7 @@ public final class FitCheck {
       reasons.add(
           new FitReason(
               FitRule.CREW,
-              "skills " + String.join(" ", sorted(need.skills())) + " to " + part,
+              "skills " + String.join(", ", sorted(need.skills())) + " to " + part,
               "nobody has all",
               1));
     }

@@ -35,7 +35,13 @@ public final class PlanChecker {
     return log.breaches();
   }
 
-  private static void requireSameDays(Batch batch, Plan plan) {
+  /**
+   * Holds a plan's floor, zone and days against the batch's.
+   *
+   * @throws IllegalArgumentException when they differ, so that the plan's seconds mean something
+   *     else
+   */
+  public static void requireSameDays(Batch batch, Plan plan) {
     String expected =
         describe(
             batch.floor().name(),

@@ -2,7 +2,6 @@ package rigmorrow.model.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.model.floor.AxisLimits;
 import rigmorrow.model.floor.CameraReach;
@@ -99,7 +98,9 @@ final class CaptureModel {
       add(
           "arm from " + deg(fromDeg) + " to " + deg(toDeg),
           move + rig.arm().settleSeconds(),
-          text("double-S move %.2f s + settle %.2f s", move, rig.arm().settleSeconds()));
+          "double-S move %.2f s + settle %.2f s",
+          move,
+          rig.arm().settleSeconds());
     }
     return toDeg;
   }
@@ -113,17 +114,16 @@ final class CaptureModel {
     add(
         row.frames() + " frames at " + deg(row.elevationDeg()) + ", stop and go",
         row.frames() * cycle,
-        text(
-            "%d x (exposures %.2f s + longest of camera %.2f s, strobe %.2f s, "
-                + "turn %.1f deg %.2f s + settle %.2f s; limited by %s)",
-            row.frames(),
-            exposuresSeconds(),
-            rig.camera().cameraWriteSeconds(),
-            recycleSeconds(),
-            stepDeg,
-            turn,
-            settle,
-            plateLimit));
+        "%d x (exposures %.2f s + longest of camera %.2f s, strobe %.2f s, "
+            + "turn %.1f deg %.2f s + settle %.2f s; limited by %s)",
+        row.frames(),
+        exposuresSeconds(),
+        rig.camera().cameraWriteSeconds(),
+        recycleSeconds(),
+        stepDeg,
+        turn,
+        settle,
+        plateLimit);
   }
 
   private void turningRow(FrameRow row) {
@@ -149,16 +149,15 @@ final class CaptureModel {
     add(
         row.frames() + " frames at " + deg(row.elevationDeg()) + " while turning",
         recipe.focusBrackets() * once,
-        text(
-            "%d x (sweep %.0f deg at %.1f deg/s = %.2f s + run-up and run-down %.2f s + settle "
-                + "%.2f s; speed limited by %s)",
-            recipe.focusBrackets(),
-            row.sweepDeg(),
-            Math.toDegrees(speed),
-            sweep / speed,
-            ramps,
-            settleSeconds(),
-            limit));
+        "%d x (sweep %.0f deg at %.1f deg/s = %.2f s + run-up and run-down %.2f s + settle "
+            + "%.2f s; speed limited by %s)",
+        recipe.focusBrackets(),
+        row.sweepDeg(),
+        Math.toDegrees(speed),
+        sweep / speed,
+        ramps,
+        settleSeconds(),
+        limit);
   }
 
   private void still(double turnDeg) {
@@ -168,10 +167,13 @@ final class CaptureModel {
     add(
         "still",
         exposuresSeconds() + Math.max(turn + settle, gapSeconds()),
-        text(
-            "exposures %.2f s + longest of camera and strobe %.2f s, turn %.0f deg %.2f s + "
-                + "settle %.2f s",
-            exposuresSeconds(), gapSeconds(), turnDeg, turn, settle));
+        "exposures %.2f s + longest of camera and strobe %.2f s, turn %.0f deg %.2f s + "
+            + "settle %.2f s",
+        exposuresSeconds(),
+        gapSeconds(),
+        turnDeg,
+        turn,
+        settle);
   }
 
   /** All exposures of one picture with the pauses between focus brackets. */
@@ -222,15 +224,11 @@ final class CaptureModel {
         Math.toRadians(axis.jerkDegPerS3()));
   }
 
-  private void add(String label, double seconds, String figures) {
-    terms.add(new TimeTerm("capture", label, seconds, figures));
+  private void add(String label, double seconds, String pattern, Object... values) {
+    terms.add(new TimeTerm("capture", label, seconds, pattern, List.of(values)));
   }
 
   private static String deg(double value) {
-    return text("%.0f deg", value);
-  }
-
-  private static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+    return Math.round(value) + " deg";
   }
 }

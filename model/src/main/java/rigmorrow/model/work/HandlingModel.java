@@ -82,7 +82,7 @@ final class HandlingModel {
 
   private static void add(List<TimeTerm> terms, String part, String label, int seconds) {
     if (seconds > 0) {
-      terms.add(new TimeTerm(part, label, seconds, "floor file"));
+      terms.add(new TimeTerm(part, label, seconds, "floor file", List.of()));
     }
   }
 }

@@ -2,7 +2,6 @@ package rigmorrow.model.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Rig;
@@ -124,7 +123,8 @@ public final class WorkModel {
               "capture",
               "measured on this rig",
               measured,
-              "floor file, in place of " + "the computed time"));
+              "floor file, in place of the computed time",
+              List.of()));
     }
     double factor = rig.captureFactor(recipe.id());
     if (factor == 1) {
@@ -137,7 +137,8 @@ public final class WorkModel {
             "capture",
             "factor of this rig and recipe",
             sum * (factor - 1),
-            String.format(Locale.ROOT, "%.2f s x (%.3f - 1)", sum, factor)));
+            "%.2f s x (%.3f - 1)",
+            List.of(sum, factor)));
     return terms;
   }
 

@@ -132,7 +132,7 @@ record Misfit(
             new ItemBuilder().size(10, 10, 1000).offsetMm(100)),
         recipe(
             FitRule.CREW,
-            "skills handle retouch to load",
+            "skills handle, retouch to load",
             "nobody has all",
             table(),
             FloorFixtures.spin().skills("retouch")));

@@ -8,52 +8,15 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import rigmorrow.model.outside.OutsideCheck;
 
 class ItemLimitsTest {
 
-  /** The gravity that the problems below calculate with. */
-  private static final double PROBLEM_GRAVITY = 9.8;
-
-  private static final double RAD_PER_SECOND_PER_RPM = 2 * Math.PI / 60;
-
-  /** An item too broad to tip. */
-  private static ItemLimits sliding(double frictionCoefficient) {
-    return new ItemLimits(frictionCoefficient, 1000, 1, 1, PROBLEM_GRAVITY);
-  }
-
-  /**
-   * University physics problem: what friction holds an item 0.05 m from the axis at 90 rpm. Value
-   * computed.
-   */
-  @Test
-  void needsTheFrictionOfTheNinetyRpmProblem() {
-    double felt = ItemLimits.resultantMetresPerSecondSquared(50, 90 * RAD_PER_SECOND_PER_RPM, 0);
-    assertThat(felt / PROBLEM_GRAVITY).isCloseTo(0.4532, within(0.5e-4));
-  }
-
-  /**
-   * University physics problem: at what speed an item with mu 0.8 slips 0.22 m from the axis. Value
-   * computed.
-   */
-  @Test
-  void slipsAtTheSpeedOfTheFiftySevenRpmProblem() {
-    double rpm = sliding(0.8).maximumSpeedRadPerSecond(220, 0) / RAD_PER_SECOND_PER_RPM;
-    assertThat(rpm).isCloseTo(57.0, within(0.05));
-  }
-
-  /**
-   * University physics problem: 0.15 m from the axis, 0.8 rad/s2 for 7 s, then it slips. Printed:
-   * 5.6 rad/s, 0.48.
-   */
-  @Test
-  void slipsWithTheFrictionOfTheAcceleratingProblem() {
-    double speed = 0.8 * 7;
-    assertThat(speed).isCloseTo(5.6, within(1e-12));
-    double felt = ItemLimits.resultantMetresPerSecondSquared(150, speed, 0.8);
-    assertThat(felt / PROBLEM_GRAVITY).isCloseTo(0.48, within(0.005));
-    double speedAllowed =
-        sliding(felt / PROBLEM_GRAVITY).maximumSpeedRadPerSecond(150, 0.8 * 0.150);
-    assertThat(speedAllowed).isCloseTo(5.6, within(1e-9));
+  @ParameterizedTest
+  @MethodSource("rigmorrow.model.motion.MotionChecks#slip")
+  void slipsWhereThePhysicsProblemsSay(OutsideCheck check) {
+    check.verify();
   }
 
   @Test

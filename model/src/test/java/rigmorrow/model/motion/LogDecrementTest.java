@@ -7,17 +7,16 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import rigmorrow.model.outside.OutsideCheck;
 
 class LogDecrementTest {
 
-  /**
-   * 13 % of the amplitude left after 100 cycles: decrement 0.0204 (textbook problem, value
-   * computed).
-   */
-  @Test
-  void matchesThirteenPercentLeftAfterHundredCycles() {
-    assertThat(LogDecrement.fromAmplitudes(1, 0.13, 100)).isCloseTo(0.0204, within(0.5e-4));
+  @ParameterizedTest
+  @MethodSource("rigmorrow.model.motion.MotionChecks#decrement")
+  void matchesTheTextbookProblem(OutsideCheck check) {
+    check.verify();
   }
 
   @Test

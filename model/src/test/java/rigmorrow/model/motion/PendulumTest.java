@@ -7,16 +7,16 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import rigmorrow.model.outside.OutsideCheck;
 
 class PendulumTest {
 
-  /**
-   * A pendulum that swings one way in a second is about 994 mm long: textbook figure, from memory.
-   */
-  @Test
-  void swingsToAndFroInTwoSecondsAtTheLengthOfTheSecondsPendulum() {
-    assertThat(new Pendulum(994, 0.01).periodSeconds()).isCloseTo(2.0, within(0.001));
+  @ParameterizedTest
+  @MethodSource("rigmorrow.model.motion.MotionChecks#pendulum")
+  void swingsAsLongAsTheSecondsPendulum(OutsideCheck check) {
+    check.verify();
   }
 
   @Test
@@ -31,10 +31,6 @@ class PendulumTest {
         .isCloseTo(1, within(1e-12));
   }
 
-  /**
-   * 13 % of the amplitude left after 100 cycles: decrement 0.0204 (textbook problem, value
-   * computed).
-   */
   @Test
   void settlesAfterTheCyclesThatItsDecrementWasMeasuredOver() {
     double decrement = LogDecrement.fromAmplitudes(100, 13, 100);

@@ -11,8 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import rigmorrow.model.fit.FitCheck;
 import rigmorrow.model.fit.JobFit;
+import rigmorrow.model.fit.RigFit;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.KitUnit;
@@ -27,7 +27,6 @@ import rigmorrow.model.shot.PinState;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.time.PlanClock;
 import rigmorrow.model.work.JobWork;
-import rigmorrow.model.work.WorkModel;
 
 /** Turns a batch into arrays. Used once per batch, then thrown away. */
 final class BatchCompiler {
@@ -38,6 +37,7 @@ final class BatchCompiler {
   private static final int NO_START = -CompiledBatch.NEVER;
 
   final Batch batch;
+  private final JobFacts facts;
   final Floor floor;
   final PlanClock clock;
   final List<Operator> crew;
@@ -85,8 +85,9 @@ final class BatchCompiler {
   /**
    * @throws IllegalArgumentException when the crew or the kit is beyond what a bit mask holds
    */
-  BatchCompiler(Batch batch) {
+  BatchCompiler(Batch batch, JobFacts facts) {
     this.batch = batch;
+    this.facts = facts;
     this.floor = batch.floor();
     this.clock = PlanClock.of(batch);
     this.crew =
@@ -119,9 +120,8 @@ final class BatchCompiler {
   }
 
   private void chooseJobs() {
-    FitCheck check = new FitCheck(floor);
     for (ShotJob job : batch.shotList().jobs()) {
-      JobFit fit = check.of(job);
+      JobFit fit = facts.fit(job);
       if (!fit.fitsSomewhere()) {
         excludedWeight += leftOutWeight(job);
       }
@@ -234,12 +234,11 @@ final class BatchCompiler {
   private void compileWork() {
     int rigs = floor.rigs().size();
     work = new int[jobs.size() * rigs * CompiledBatch.WORK_STRIDE];
-    WorkModel model = new WorkModel(floor);
     for (int j = 0; j < jobs.size(); j++) {
       for (int r = 0; r < rigs; r++) {
         Rig rig = floor.rigs().get(r);
-        if (fits.get(j).on(rig.id()).orElseThrow().fits()) {
-          JobWork one = model.of(jobs.get(j), rig);
+        if (fits.get(j).on(rig.id()).map(RigFit::fits).orElse(false)) {
+          JobWork one = facts.work(jobs.get(j), rig);
           works.put((long) j * rigs + r, one);
           request[j] = requests.computeIfAbsent(one.request(), key -> requests.size());
           put(one, (j * rigs + r) * CompiledBatch.WORK_STRIDE);

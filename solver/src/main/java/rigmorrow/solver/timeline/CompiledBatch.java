@@ -172,7 +172,12 @@ public final class CompiledBatch {
 
   /** Compiles a batch; computes the fit and the work of every job on every rig. */
   public static CompiledBatch of(Batch batch) {
-    return new BatchCompiler(batch).compile();
+    return of(batch, JobFacts.of(batch.floor()));
+  }
+
+  /** Compiles a batch of which the fit and the work are known or asked for elsewhere. */
+  public static CompiledBatch of(Batch batch, JobFacts facts) {
+    return new BatchCompiler(batch, facts).compile();
   }
 
   /** Number of jobs that can be planned. */
@@ -264,6 +269,15 @@ public final class CompiledBatch {
   /** Number of pinned jobs that no rig can take; each counts 1 against any plan. */
   public int excludedPins() {
     return excludedPins;
+  }
+
+  /** The longest time for which a rig is open and staffed in one go; 0 when it never is. */
+  public int longestOpenSeconds(int rig) {
+    int longest = 0;
+    for (int i = 0; i + 2 < rigHours[rig].length; i += 2) {
+      longest = Math.max(longest, rigHours[rig][i + 1] - rigHours[rig][i]);
+    }
+    return longest;
   }
 
   /** Which rig a pinned job must be on, or -1. */

@@ -3,6 +3,7 @@ package rigmorrow.solver.timeline;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import rigmorrow.model.explain.Wait;
 import rigmorrow.model.floor.PlateRing;
 import rigmorrow.model.floor.Rig;
 import rigmorrow.model.floor.Weights;
@@ -65,6 +66,18 @@ public final class PlanWriter {
         leftOut,
         figures(sequences.backlog()),
         origin);
+  }
+
+  /**
+   * For what the rig waited on account of a job, in the timeline that was just decoded.
+   *
+   * @param rig number of the rig
+   * @param place of the job on it, 0 for the first
+   */
+  public List<Wait> waits(int rig, int place) {
+    Trace trace = timeline.trace();
+    int before = place == 0 ? 0 : trace.unloadEnd[timeline.sequence(rig)[place - 1]];
+    return new Waits(batch, trace).of(timeline.sequence(rig)[place], before);
   }
 
   private PlannedJob job(Trace trace, int rig, int job) {

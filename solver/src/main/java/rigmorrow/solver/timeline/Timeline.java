@@ -264,6 +264,9 @@ public final class Timeline {
     if ((kits | (sample + 1)) != 0) {
       int free = kit.freeAt(kits, sample);
       if (free > time) {
+        if (trace != null) {
+          trace.held(work[at + CompiledBatch.JOB], time, kits, sample, kit);
+        }
         if (free == KitStore.HELD) {
           key[rig] = BLOCKED;
         } else {
@@ -308,6 +311,9 @@ public final class Timeline {
     }
     int opens = gate.opens(rig, begin, attended + rest);
     if (opens != begin) {
+      if (trace != null) {
+        trace.closed(work[at + CompiledBatch.JOB], time, begin);
+      }
       ask(rig, opens);
       return;
     }
@@ -315,6 +321,7 @@ public final class Timeline {
     if (trace != null) {
       trace.start(
           work[at + CompiledBatch.JOB], state[rig], gate.closesAt(rig), service, kits, rig, kit);
+      trace.begin(work[at + CompiledBatch.JOB], time);
     }
     if ((kits | (sample + 1)) != 0) {
       kit.take(kits, sample, rig);

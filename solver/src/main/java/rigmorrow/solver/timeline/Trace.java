@@ -1,7 +1,10 @@
 package rigmorrow.solver.timeline;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import rigmorrow.model.explain.Wait;
 
 /** Remembers what the decoder decided, for the one decode whose plan is wanted. */
 final class Trace {
@@ -32,6 +35,19 @@ final class Trace {
   final int[][] unit;
 
   final int[][] unitFrom;
+
+  /** Why a job did not start at each second at which it was asked about, in order. */
+  final List<Refusal> refusals = new ArrayList<>();
+
+  /**
+   * A job that could not start, or that waits for people from here on.
+   *
+   * @param job number
+   * @param second from which on
+   * @param reason what stood in the way
+   * @param kits bits of the kit that was not free
+   */
+  record Refusal(int job, int second, Wait.Reason reason, int kits) {}
 
   Trace(int jobs, int kits) {
     changeoverStart = none(jobs);
@@ -66,6 +82,30 @@ final class Trace {
       unit[job][one] = store.chosen(rig, one);
       unitFrom[job][one] = store.place(store.chosen(rig, one));
     }
+  }
+
+  /** Kit or the sample is not free yet. */
+  void held(int job, int second, int kits, int sample, KitStore store) {
+    int missing = 0;
+    for (int rest = kits; rest != 0; rest &= rest - 1) {
+      int one = Integer.lowestOneBit(rest);
+      missing |= store.freeAt(one, NONE) > second ? one : 0;
+    }
+    boolean shared = store.freeAt(0, sample) > second;
+    Wait.Reason reason =
+        missing == 0 ? Wait.Reason.SAMPLE : shared ? Wait.Reason.SAMPLE_AND_KIT : Wait.Reason.KIT;
+    refusals.add(new Refusal(job, second, reason, missing));
+  }
+
+  /** People would come at {@code begin}, when the rig is not open for long enough. */
+  void closed(int job, int second, int begin) {
+    begin(job, second);
+    refusals.add(new Refusal(job, begin, Wait.Reason.RIG_HOURS, 0));
+  }
+
+  /** From here on only people are waited for. */
+  void begin(int job, int second) {
+    refusals.add(new Refusal(job, second, Wait.Reason.CREW_TO_START, 0));
   }
 
   void changeover(int job, int begin, int end, CrewDesk crew) {

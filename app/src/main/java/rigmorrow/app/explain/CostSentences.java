@@ -1,0 +1,116 @@
+package rigmorrow.app.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import rigmorrow.app.report.Counted;
+import rigmorrow.app.report.Times;
+import rigmorrow.model.explain.Cost;
+import rigmorrow.model.explain.Standing;
+
+/** Says how the cost of one plan stands against another's. */
+final class CostSentences {
+  private static final double SIXTY = 60;
+
+  private CostSentences() {}
+
+  /** Better, worse or equal, with the figure that decides. */
+  static String standing(Cost now, Cost then) {
+    Standing standing = then.against(now);
+    if (standing == Standing.EQUAL) {
+      return "Costs the same";
+    }
+    String word = standing == Standing.BETTER ? "Better" : "Worse";
+    if (then.hard() != now.hard()) {
+      return word
+          + (then.hard() > now.hard()
+              ? ": it breaks rules that must hold"
+              : ": fewer rules that must hold are broken");
+    }
+    if (then.leftOutWeight() != now.leftOutWeight()) {
+      long weight = Math.abs(then.leftOutWeight() - now.leftOutWeight());
+      return word
+          + " by "
+          + weight
+          + " of the weight left out"
+          + (then.softSixtieths() == now.softSixtieths() ? "" : ", though " + points(now, then));
+    }
+    String points = decimal(Math.abs(then.softSixtieths() - now.softSixtieths()));
+    return word + " by " + points + " points";
+  }
+
+  /** What the whole plan would cost, for the end of a sentence. */
+  static String inShort(Cost now, Cost then) {
+    List<String> parts = new ArrayList<>();
+    if (then.hard() != now.hard()) {
+      parts.add(
+          then.hard() > now.hard()
+              ? "break rules that must hold"
+              : "break fewer rules that must hold");
+    }
+    if (then.leftOutWeight() != now.leftOutWeight()) {
+      parts.add("leave out " + signed(then.leftOutWeight() - now.leftOutWeight()) + " weight");
+    }
+    parts.add("cost " + points(now, then));
+    return "the plan would " + String.join(" and ", parts);
+  }
+
+  private static String points(Cost now, Cost then) {
+    long difference = then.softSixtieths() - now.softSixtieths();
+    return difference == 0
+        ? "the same points"
+        : decimal(Math.abs(difference)) + " points " + (difference > 0 ? "more" : "fewer");
+  }
+
+  /**
+   * The figures that move, but for the job's own.
+   *
+   * @param own seconds by which the job itself is later
+   */
+  static List<String> moved(Cost now, Cost then, int own, Times times) {
+    List<String> moved = new ArrayList<>();
+    if (then.lateJobs() != now.lateJobs()) {
+      moved.add(Counted.of(then.lateJobs(), "job") + " late instead of " + now.lateJobs());
+    }
+    if (then.lateSeconds() - now.lateSeconds() != own) {
+      moved.add("all lateness " + lateness(then) + " instead of " + lateness(now));
+    }
+    long changeover = then.changeoverSeconds() - now.changeoverSeconds();
+    if (changeover != 0) {
+      moved.add("changeovers " + Times.exact(Math.abs(changeover)) + moreOrLess(changeover));
+    }
+    int finished = then.finishedAtSecond() - now.finishedAtSecond();
+    if (finished != 0) {
+      moved.add(
+          "the last job done "
+              + times.at(then.finishedAtSecond())
+              + ", "
+              + Times.exact(Math.abs(finished))
+              + (finished > 0 ? " later" : " sooner"));
+    }
+    return moved;
+  }
+
+  private static String moreOrLess(long difference) {
+    return difference > 0 ? " more" : " less";
+  }
+
+  private static String lateness(Cost cost) {
+    String weighted =
+        cost.lateWeightedSeconds() == cost.lateSeconds()
+            ? ""
+            : " (" + Times.exact(cost.lateWeightedSeconds()) + " weighted)";
+    return Times.exact(cost.lateSeconds()) + weighted;
+  }
+
+  private static String signed(long number) {
+    return number > 0 ? number + " more" : -number + " less";
+  }
+
+  /** Sixtieths of a point as points. */
+  private static String decimal(long sixtieths) {
+    return sixtieths % 60 == 0
+        ? "" + sixtieths / 60
+        : String.format(Locale.ROOT, "%.1f", Math.max(0.1, sixtieths / SIXTY));
+  }
+}

@@ -1,0 +1,216 @@
+package rigmorrow.app.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import rigmorrow.app.report.Counted;
+import rigmorrow.app.report.Times;
+import rigmorrow.model.explain.Explanation;
+import rigmorrow.model.explain.JobTimes;
+import rigmorrow.model.explain.Move;
+import rigmorrow.model.explain.RigAnswer;
+import rigmorrow.model.explain.Standing;
+import rigmorrow.model.explain.Trouble;
+import rigmorrow.model.explain.Wait;
+import rigmorrow.model.shot.Batch;
+
+/**
+ * Explanations in sentences, for whatever shows them. Every cause reads "if this, then that", with
+ * the figures that were decoded.
+ */
+public final class ExplainSentences {
+  private final Names names;
+
+  /**
+   * @param batch that was planned
+   */
+  public ExplainSentences(Batch batch) {
+    this.names = new Names(batch);
+  }
+
+  /** The whole answer; the first section says what the plan does with the job. */
+  public List<Section> of(Explanation answer) {
+    List<Section> sections = new ArrayList<>();
+    sections.add(new Section(title(answer), here(answer)));
+    JobTimes now = answer.times();
+    ChangeSentences changes = new ChangeSentences(names, now == null ? "" : now.rig());
+    if (now != null) {
+      String heading =
+          now.lateSeconds() > 0
+              ? "What stands in the way of its promise"
+              : "What would take its pictures sooner";
+      add(sections, heading, changes.planned(answer, now));
+    } else {
+      add(sections, "What would make room for it", changes.leftOut(answer));
+    }
+    add(sections, "Rigs, every place tried", new RigSentences(names, answer).all());
+    add(sections, "What holds for it", new RuleSentences(names, answer).all());
+    return sections;
+  }
+
+  private static void add(List<Section> sections, String heading, List<String> sentences) {
+    if (!sentences.isEmpty()) {
+      sections.add(new Section(heading, sentences));
+    }
+  }
+
+  private String title(Explanation answer) {
+    String job = answer.job().id() + " " + answer.job().name();
+    JobTimes now = answer.times();
+    return switch (answer.status()) {
+      case PLANNED ->
+          now == null
+              ? job
+              : "%s: %s, place %d of %d%s"
+                  .formatted(
+                      job,
+                      now.rig(),
+                      now.place() + 1,
+                      now.of(),
+                      now.lateSeconds() == 0 ? "" : ", " + Names.late(now.lateSeconds()));
+      case LEFT_OUT -> job + ": left out";
+      case FITS_NO_RIG -> job + ": left out, no rig can take it";
+      case NEEDS_MEASURING -> job + ": left out, needs measuring";
+    };
+  }
+
+  private List<String> here(Explanation answer) {
+    List<String> sentences = new ArrayList<>();
+    if (!answer.differing().isEmpty()) {
+      sentences.add(
+          "The plan's own times are not what its orders lead to (%s, %s first): this is of the times decoded anew."
+              .formatted(Counted.of(answer.differing().size(), "job"), answer.differing().get(0)));
+    }
+    JobTimes now = answer.times();
+    if (now != null) {
+      planned(answer, now, sentences);
+    } else {
+      sentences.add(whyLeftOut(answer));
+    }
+    if (answer.cost().hard() > 0) {
+      sentences.add("The plan as it stands breaks rules that must hold.");
+    }
+    answer.rigs().stream()
+        .filter(rig -> rig.best() != null && rig.best().standing() == Standing.BETTER)
+        .filter(rig -> !rig.withoutItsPin())
+        .forEach(rig -> sentences.add(better(answer, rig)));
+    return sentences;
+  }
+
+  private static String better(Explanation answer, RigAnswer rig) {
+    Move best = java.util.Objects.requireNonNull(rig.best());
+    return "A better plan is one move away, on %s as %d of %d; it stands below. %s."
+        .formatted(
+            rig.rig(),
+            best.times().place() + 1,
+            best.times().of(),
+            CostSentences.standing(answer.cost(), best.cost()));
+  }
+
+  private void planned(Explanation answer, JobTimes now, List<String> sentences) {
+    Times times = names.times();
+    String before = answer.before() == null ? ", first of the rig" : ", after " + answer.before();
+    String after = answer.after() == null ? ", last of the rig" : ", before " + answer.after();
+    sentences.add(
+        "On %s %s%s%s; its pictures are taken by %s."
+            .formatted(
+                now.rig(),
+                times.span(now.startSecond(), now.endSecond()),
+                before,
+                after,
+                times.at(now.captureEndSecond())));
+    sentences.add(promise(answer, now));
+    sentences.add(
+        now.changeoverSeconds() == 0
+            ? "It needs no changeover there."
+            : "Its changeover takes " + Times.exact(now.changeoverSeconds()) + ".");
+    WaitSentences waits = new WaitSentences(names, answer.rules());
+    for (Wait wait : answer.waits()) {
+      sentences.add(waits.of(wait));
+    }
+  }
+
+  private String promise(Explanation answer, JobTimes now) {
+    Integer due = answer.rules().dueAtSecond();
+    if (due == null) {
+      return "It has no promise.";
+    }
+    int spare = due - now.captureEndSecond();
+    return "They are promised for %s: %s."
+        .formatted(
+            names.times().at(due),
+            now.lateSeconds() > 0
+                ? Names.late(now.lateSeconds())
+                : spare == 0 ? "just in time" : Times.exact(spare) + " to spare");
+  }
+
+  private String whyLeftOut(Explanation answer) {
+    return switch (answer.status()) {
+      case NEEDS_MEASURING ->
+          "Not measured: " + String.join(", ", answer.unmeasured()) + ". No rig was asked.";
+      case FITS_NO_RIG -> "Every rig has a reason why not; they stand below.";
+      default -> leftOutThoughItFits(answer.rigs(), answer);
+    };
+  }
+
+  private String leftOutThoughItFits(List<RigAnswer> rigs, Explanation answer) {
+    String fits =
+        rigs.stream()
+            .filter(rig -> rig.kind() == RigAnswer.Kind.POSSIBLE)
+            .map(RigAnswer::rig)
+            .collect(Collectors.joining(", "));
+    int tried =
+        rigs.stream().filter(rig -> !rig.withoutItsPin()).mapToInt(RigAnswer::placesTried).sum();
+    if (tried == 0) {
+      return "As things stand no rig has a place for it; what each says stands below.";
+    }
+    boolean room =
+        rigs.stream()
+            .filter(rig -> !rig.withoutItsPin())
+            .anyMatch(
+                rig -> rig.best() != null && rig.best().cost().hard() <= answer.cost().hard());
+    String result =
+        room
+            ? "at least one of them keeps every rule that the plan keeps"
+            : "each of them breaks a rule that must hold";
+    return "It fits %s. Of %s tried, every other job in its order, %s."
+        .formatted(fits, Counted.of(tried, "place"), result);
+  }
+
+  /** One line for a job that is late or left out. */
+  public String of(Trouble trouble) {
+    String job = trouble.job().id() + " " + trouble.job().name();
+    JobTimes now = trouble.times();
+    if (now != null) {
+      String late = job + ", " + now.rig() + ": " + Names.late(now.lateSeconds());
+      return trouble.change() == null
+          ? late + "; no single change that was tried takes its pictures sooner."
+          : late + "; " + new ChangeSentences(names, now.rig()).brief(trouble.change()) + ".";
+    }
+    String left = job + ": left out; ";
+    return switch (trouble.status()) {
+      case NEEDS_MEASURING -> left + "it needs measuring.";
+      case FITS_NO_RIG -> left + "no rig can take it.";
+      default -> left + places(trouble);
+    };
+  }
+
+  private String places(Trouble trouble) {
+    Move best = trouble.best();
+    if (best == null) {
+      return "no rig that it fits has a place for it.";
+    }
+    String where =
+        "the best of %s, %s as %d of %d, "
+            .formatted(
+                Counted.of(trouble.placesTried(), "place"),
+                best.times().rig(),
+                best.times().place() + 1,
+                best.times().of());
+    String what = RigSentences.breaches(best.breaches().stream().limit(1).toList());
+    return where
+        + (best.breaches().isEmpty()
+            ? "breaks no rule: the search has not found it."
+            : "breaks a rule. " + what);
+  }
+}

@@ -1,0 +1,47 @@
+package rigmorrow.app.explain;
+
+import rigmorrow.app.report.Times;
+import rigmorrow.model.explain.JobRules;
+import rigmorrow.model.explain.Wait;
+
+/** Says for what a rig waited on account of a job. */
+final class WaitSentences {
+  private final Names names;
+  private final JobRules rules;
+
+  WaitSentences(Names names, JobRules rules) {
+    this.names = names;
+    this.rules = rules;
+  }
+
+  String of(Wait wait) {
+    String until = names.times().at(wait.span().end());
+    String what = what(wait);
+    return wait.span().start() == 0
+        ? "At first it waited until " + until + " for " + what + "."
+        : "It waited %s (%s) for %s."
+            .formatted(
+                Times.exact(wait.span().seconds()),
+                names.times().span(wait.span().start(), wait.span().end()),
+                what);
+  }
+
+  private String what(Wait wait) {
+    String sample = "its sample";
+    if (!rules.sampleSharedWith().isEmpty()) {
+      sample += ", shared with " + Names.listed(rules.sampleSharedWith(), "and");
+    }
+    return switch (wait.reason()) {
+      case ARRIVAL -> "its sample to arrive";
+      case PINNED_START -> "its pinned start";
+      case SAMPLE -> sample;
+      case KIT -> names.kits(wait.kits());
+      case SAMPLE_AND_KIT -> names.kits(wait.kits()) + " and " + sample;
+      case CREW_TO_START -> "people to start on it";
+      case RIG_HOURS -> "the rig to be open for long enough";
+      case CREW_TO_LOAD -> "people to load it";
+      case WARM_UP -> "the end of the warm-up";
+      case CREW_TO_UNLOAD -> "people to unload it";
+    };
+  }
+}

@@ -1,0 +1,24 @@
+package rigmorrow.model.explain;
+
+import org.jspecify.annotations.Nullable;
+import rigmorrow.model.shot.ShotJob;
+
+/**
+ * A job that is late or left out, in short.
+ *
+ * @param job which one
+ * @param status what the plan does with it
+ * @param times of the job; null when it is left out
+ * @param change for a late job the one change that takes its pictures soonest; null when none does,
+ *     and for a job that is left out
+ * @param best for a job that is left out the best place of all rigs; null when it fits none, and
+ *     for a late job
+ * @param placesTried how many places were decoded
+ */
+public record Trouble(
+    ShotJob job,
+    Explanation.Status status,
+    @Nullable JobTimes times,
+    @Nullable IfThen change,
+    @Nullable Move best,
+    int placesTried) {}

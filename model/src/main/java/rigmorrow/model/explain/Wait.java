@@ -1,0 +1,41 @@
+package rigmorrow.model.explain;
+
+import java.util.List;
+import rigmorrow.model.time.Span;
+
+/**
+ * A time in which a job's rig had nothing to do but wait, as the decoder met it.
+ *
+ * @param reason what it waited for
+ * @param kits ids of the kit that was not free; empty unless it waited for kit
+ * @param span from and to, at least one second
+ */
+public record Wait(Reason reason, List<String> kits, Span span) {
+  public Wait {
+    kits = List.copyOf(kits);
+  }
+
+  /** What a rig waits for. */
+  public enum Reason {
+    /** The sample to arrive. */
+    ARRIVAL,
+    /** The start that is pinned. */
+    PINNED_START,
+    /** The sample, which another job had or was about to take, its people being on their way. */
+    SAMPLE,
+    /** Kit, which other jobs had or were about to take, their people being on their way. */
+    KIT,
+    /** Both the sample and kit. */
+    SAMPLE_AND_KIT,
+    /** People to begin the changeover, or the loading where there is none. */
+    CREW_TO_START,
+    /** Hours of the rig that are long enough for the whole job. */
+    RIG_HOURS,
+    /** People to load. */
+    CREW_TO_LOAD,
+    /** The unattended end of the changeover, such as a warm-up. */
+    WARM_UP,
+    /** People to unload. */
+    CREW_TO_UNLOAD
+  }
+}

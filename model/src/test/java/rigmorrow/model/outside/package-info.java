@@ -1,0 +1,2 @@
+/** Figures from outside, held against ours and listed on one page. */
+package rigmorrow.model.outside;

@@ -1,0 +1,173 @@
+package rigmorrow.solver.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import rigmorrow.model.explain.Change;
+import rigmorrow.model.explain.Explanation;
+import rigmorrow.model.explain.IfThen;
+import rigmorrow.model.explain.JobTimes;
+import rigmorrow.model.explain.Move;
+import rigmorrow.model.explain.RigAnswer;
+import rigmorrow.model.explain.Trouble;
+import rigmorrow.model.explain.Wait;
+import rigmorrow.model.fit.JobFit;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.plan.PlannedJob;
+import rigmorrow.model.plan.RigPlan;
+import rigmorrow.model.shot.Batch;
+import rigmorrow.model.shot.ShotJob;
+
+/**
+ * Explains a plan job by job. Every claim is a decode: of the plan's orders with the job elsewhere,
+ * or of the same orders with one thing changed. One instance may be asked any number of times, by
+ * one thread at a time.
+ */
+public final class Explainer {
+  private final Batch batch;
+  private final Plan plan;
+  private final Orders orders;
+  private final KnownFacts facts;
+
+  /**
+   * @param batch that was planned
+   * @param plan of it, whoever made it; its orders count, its times are decoded again
+   * @throws IllegalArgumentException when the plan is of another floor, shot list or day, or puts a
+   *     job on a rig that cannot take it
+   */
+  public Explainer(Batch batch, Plan plan) {
+    this.batch = batch;
+    this.plan = plan;
+    this.orders = Orders.of(batch, plan);
+    this.facts = new KnownFacts(batch.floor(), orders);
+    refuseMisfits();
+  }
+
+  /**
+   * Answers for one job.
+   *
+   * @throws IllegalArgumentException when the batch has no such job
+   */
+  public Explanation explain(String id) {
+    ShotJob job =
+        batch.shotList().jobs().stream()
+            .filter(one -> one.id().equals(id))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("the shot list has no job " + id));
+    Question question = new Question(batch, orders, job, facts);
+    int rig = orders.rigOf(id);
+    JobFit fit = question.fit();
+    List<RigAnswer> rigs = new RigAnswers(question).all();
+    JobTimes times = rig < 0 ? null : question.now().times(id);
+    List<Wait> waits = rig < 0 ? List.of() : question.trial().waits(orders, id);
+    return new Explanation(
+        job,
+        status(rig, fit),
+        differing(question.now()),
+        new RulesOf(question, rig).rules(),
+        fit.unmeasured(),
+        question.now().cost(),
+        times,
+        neighbour(rig, id, -1),
+        neighbour(rig, id, 1),
+        waits,
+        rigs,
+        changes(question, rig, fit, rigs));
+  }
+
+  /** The decoder can make nothing of a job on a rig that cannot take it. */
+  private void refuseMisfits() {
+    String wrong =
+        batch.shotList().jobs().stream()
+            .filter(job -> orders.rigOf(job.id()) >= 0 && !facts.fit(job).fitsSomewhere())
+            .map(job -> job.id() + " on " + rigId(orders.rigOf(job.id())))
+            .collect(Collectors.joining(", "));
+    if (!wrong.isEmpty()) {
+      throw new IllegalArgumentException("plan has jobs on rigs that cannot take them: " + wrong);
+    }
+  }
+
+  private String rigId(int rig) {
+    return batch.floor().rigs().get(rig).id();
+  }
+
+  /** Where there is room for a job that is left out, nothing has to change but the plan. */
+  private static List<IfThen> changes(
+      Question question, int rig, JobFit fit, List<RigAnswer> rigs) {
+    if (rig >= 0) {
+      return new PlannedChanges(question).all();
+    }
+    Move best = RigAnswers.cheapest(rigs);
+    boolean room = best != null && best.cost().hard() <= question.now().cost().hard();
+    return room || !fit.fitsSomewhere() ? List.of() : new LeftOutChanges(question).all();
+  }
+
+  /** Every job that is late or left out, in shot list order. */
+  public List<Trouble> troubles() {
+    List<Trouble> troubles = new ArrayList<>();
+    Trial trial = new Trial(batch, facts);
+    Trial.Decoded now = trial.decode(orders);
+    for (ShotJob job : batch.shotList().jobs()) {
+      int rig = orders.rigOf(job.id());
+      JobTimes times = rig < 0 ? null : now.times(job.id());
+      if (times == null || times.lateSeconds() > 0) {
+        troubles.add(trouble(job, rig, times));
+      }
+    }
+    return troubles;
+  }
+
+  private Trouble trouble(ShotJob job, int rig, @Nullable JobTimes times) {
+    Question question = new Question(batch, orders, job, facts);
+    if (rig >= 0) {
+      IfThen soonest =
+          new PlannedChanges(question)
+              .all().stream()
+                  .filter(IfThen::helps)
+                  .filter(one -> one.change().kind() != Change.Kind.ALONE)
+                  .filter(one -> one.change().kind() != Change.Kind.FIRST_ON_RIG)
+                  .findFirst()
+                  .orElse(null);
+      return new Trouble(job, Explanation.Status.PLANNED, times, soonest, null, 0);
+    }
+    JobFit fit = question.fit();
+    List<RigAnswer> rigs = new RigAnswers(question).all();
+    int tried = rigs.stream().mapToInt(RigAnswer::placesTried).sum();
+    return new Trouble(job, status(rig, fit), null, null, RigAnswers.cheapest(rigs), tried);
+  }
+
+  private static Explanation.Status status(int rig, JobFit fit) {
+    if (rig >= 0) {
+      return Explanation.Status.PLANNED;
+    }
+    if (fit.needsMeasuring()) {
+      return Explanation.Status.NEEDS_MEASURING;
+    }
+    return fit.fitsSomewhere() ? Explanation.Status.LEFT_OUT : Explanation.Status.FITS_NO_RIG;
+  }
+
+  private @Nullable String neighbour(int rig, String job, int step) {
+    List<String> jobs = rig < 0 ? List.of() : orders.byRig().get(rig);
+    int place = jobs.indexOf(job) + step;
+    return place < 0 || place >= jobs.size() ? null : jobs.get(place);
+  }
+
+  private List<String> differing(Trial.Decoded decoded) {
+    List<String> differing = new ArrayList<>();
+    for (RigPlan rig : plan.rigs()) {
+      for (PlannedJob written : rig.jobs()) {
+        PlannedJob again = decoded.plan().job(written.job()).orElseThrow();
+        boolean same =
+            written.whole().equals(again.whole())
+                && written.load().span().equals(again.load().span())
+                && written.capture().equals(again.capture())
+                && written.unload().span().equals(again.unload().span());
+        if (!same) {
+          differing.add(written.job());
+        }
+      }
+    }
+    return differing;
+  }
+}

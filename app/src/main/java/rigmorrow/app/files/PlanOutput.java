@@ -3,7 +3,9 @@ package rigmorrow.app.files;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import rigmorrow.app.print.Paper;
 import rigmorrow.app.runsheet.RunSheets;
+import rigmorrow.app.runsheet.SheetChoice;
 import rigmorrow.data.plan.PlanCsvWriter;
 import rigmorrow.data.plan.PlanJsonWriter;
 import rigmorrow.model.plan.Plan;
@@ -26,7 +28,7 @@ public final class PlanOutput {
   public static void write(Path folder, Batch batch, Plan plan) throws IOException {
     String json = PlanJsonWriter.write(plan);
     String table = PlanCsvWriter.write(plan, batch.shotList());
-    String sheets = RunSheets.html(batch, plan);
+    String sheets = new RunSheets(batch, plan, Paper.A4, SheetChoice.ALL).html();
     OutputFiles.write(folder.resolve(PLAN), json);
     OutputFiles.write(folder.resolve(TABLE), table);
     OutputFiles.write(folder.resolve(SHEETS), sheets);

@@ -1,5 +1,6 @@
 package rigmorrow.app.runsheet;
 
+import rigmorrow.app.runsheet.text.TimeText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

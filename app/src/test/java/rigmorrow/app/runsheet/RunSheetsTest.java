@@ -11,8 +11,10 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
 import org.junit.jupiter.api.Test;
+import rigmorrow.app.print.Paper;
 import rigmorrow.app.report.JobBreaches;
 import rigmorrow.model.plan.Attended;
+import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlanFigures;
 import rigmorrow.model.plan.PlannedJob;
@@ -332,7 +334,7 @@ class RunSheetsTest {
             new PlanFigures(60, 3, 0, 0, 0, 5, 3, 1, 1200, 450, 1),
             plan.origin());
 
-    assertThat(read(RunSheets.html(batch, broken)).select(".warning").text())
+    assertThat(read(new RunSheets(batch, broken, Paper.A4, SheetChoice.ALL).html()).select(".warning").text())
         .contains("Do not work from it");
     assertThat(page.select(".warning")).isEmpty();
   }
@@ -365,8 +367,13 @@ class RunSheetsTest {
     return Pattern.compile(pattern).matcher(html).results().count();
   }
 
+  /** With what a check is to have found. */
+  static RunSheets sheets(Batch batch, Plan plan, List<Breach> breaches) {
+    return new RunSheets(batch, plan, Paper.A4, SheetChoice.ALL, new JobBreaches(breaches));
+  }
+
   /** The layout alone: the sample plan is made by hand and does not keep every rule. */
   static String sheets(Batch batch, Plan plan) {
-    return RunSheets.html(batch, plan, new JobBreaches(List.of()));
+    return sheets(batch, plan, List.of()).html();
   }
 }

@@ -1,0 +1,56 @@
+package rigmorrow.app.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine.Option;
+import rigmorrow.app.files.OutputFiles;
+import rigmorrow.app.files.RefusedException;
+import rigmorrow.app.print.Paper;
+import rigmorrow.app.terminal.Session;
+import rigmorrow.data.problem.InputProblem;
+
+/** Which file of pages to write, and on which paper they are printed. */
+final class PageOptions {
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      required = true,
+      description = "File to write: its name ends in .pdf or .html.")
+  Path out;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "PAPER",
+      defaultValue = "a4",
+      description = "Paper to print on: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
+  Paper paper;
+
+  @Option(names = "--overwrite", description = "Replace the file when it exists.")
+  private boolean overwrite;
+
+  /**
+   * The file, after a look whether it may be written.
+   *
+   * @throws RefusedException when it may not, or when its name says neither PDF nor HTML
+   */
+  Path target(Session session) {
+    if (!pdf() && !name().endsWith(".html") && !name().endsWith(".htm")) {
+      String accepted = "a name that ends in .pdf or .html";
+      throw new RefusedException(
+          "--out: '" + out + "' is neither PDF nor HTML; accepted: " + accepted,
+          List.of(new InputProblem("", "command line", "--out", out.toString(), accepted)));
+    }
+    Path file = session.folder().resolve(out);
+    OutputFiles.refuseExisting(List.of(file), overwrite);
+    return file;
+  }
+
+  boolean pdf() {
+    return name().endsWith(".pdf");
+  }
+
+  private String name() {
+    return String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
+  }
+}

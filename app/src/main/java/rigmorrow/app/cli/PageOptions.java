@@ -1,12 +1,15 @@
 package rigmorrow.app.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 import rigmorrow.app.files.OutputFiles;
 import rigmorrow.app.files.RefusedException;
 import rigmorrow.app.print.Paper;
+import rigmorrow.app.print.PdfFile;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.problem.InputProblem;
 
@@ -46,7 +49,21 @@ final class PageOptions {
     return file;
   }
 
-  boolean pdf() {
+  /** Writes one of the two, and tells of letters that the PDF cannot show. */
+  void write(Path file, Session session, Supplier<String> html, Supplier<PdfFile> pdf)
+      throws IOException {
+    if (pdf()) {
+      PdfFile pages = pdf.get();
+      OutputFiles.write(file, pages.bytes());
+      if (!pages.note().isEmpty()) {
+        session.note(pages.note());
+      }
+    } else {
+      OutputFiles.write(file, html.get());
+    }
+  }
+
+  private boolean pdf() {
     return name().endsWith(".pdf");
   }
 

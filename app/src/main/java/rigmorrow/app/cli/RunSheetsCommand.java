@@ -1,16 +1,15 @@
 package rigmorrow.app.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import rigmorrow.app.files.Inputs;
-import rigmorrow.app.files.OutputFiles;
 import rigmorrow.app.files.PlannedBatch;
 import rigmorrow.app.runsheet.RunSheets;
+import rigmorrow.app.runsheet.SheetChoice;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.model.plan.Breach;
@@ -43,15 +42,13 @@ final class RunSheetsCommand implements Callable<Integer> {
     Path file = page.target(session);
     PlannedBatch planned = new Inputs(session).planned(files.files.source(), files.plan);
     List<Breach> breaches = planned.breaches();
-    byte[] content;
+    SheetChoice choice = whose.of(planned.batch());
     try {
-      RunSheets sheets =
-          new RunSheets(planned.batch(), planned.plan(), page.paper, whose.of(planned.batch()));
-      content = page.pdf() ? sheets.pdf() : sheets.html().getBytes(StandardCharsets.UTF_8);
+      RunSheets sheets = new RunSheets(planned.batch(), planned.plan(), page.paper, choice);
+      page.write(file, session, sheets::html, sheets::pdf);
     } catch (IllegalArgumentException e) {
       throw planned.another(e);
     }
-    OutputFiles.write(file, content);
     return new HandedOut(session, common.json).tell(List.of(page.out), breaches);
   }
 }

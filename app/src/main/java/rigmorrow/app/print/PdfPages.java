@@ -28,7 +28,7 @@ public final class PdfPages {
    *
    * @param html well-formed, without anything to be loaded
    */
-  public static byte[] of(String html) {
+  public static PdfFile of(String html) {
     XRLog.setLoggingEnabled(false);
     FontMappers.set(new OwnFontsOnly());
     String printable = PrintableText.forFonts(html);
@@ -37,7 +37,7 @@ public final class PdfPages {
       try (PDDocument document = new PDDocument();
           PdfBoxRenderer renderer = renderer(printable, document)) {
         renderer.createPDFWithoutClosing();
-        return bytes(document, printable);
+        return new PdfFile(bytes(document, printable), PrintableText.unprintable(html));
       } catch (IOException e) {
         throw new UncheckedIOException("a PDF file in memory", e);
       }
@@ -64,11 +64,7 @@ public final class PdfPages {
     for (PrintFont font : PrintFont.values()) {
       PDType0Font embedded = PDType0Font.load(document, font.font(), true);
       builder.useFont(
-          new PDFontSupplier(embedded),
-          PrintFont.FAMILY,
-          font.weight(),
-          FontStyle.NORMAL,
-          true);
+          new PDFontSupplier(embedded), PrintFont.FAMILY, font.weight(), FontStyle.NORMAL, true);
     }
     return builder.buildPdfRenderer();
   }

@@ -1,8 +1,7 @@
 package rigmorrow.app.print;
 
-import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Makes a text fit for XML and for the fonts. */
 public final class PrintableText {
@@ -36,15 +35,12 @@ public final class PrintableText {
     return shown.toString();
   }
 
-  /** The letters of the texts that have no shape in the fonts, in the order they come. */
-  public static Set<String> unprintable(Collection<String> texts) {
-    Set<String> letters = new LinkedHashSet<>();
-    for (String text : texts) {
-      text.codePoints()
-          .filter(letter -> !ignorable(letter) && !printable(letter))
-          .forEach(letter -> letters.add(Character.toString(letter)));
-    }
-    return letters;
+  /** The letters of the text that have no shape in the fonts. */
+  static Set<String> unprintable(String text) {
+    return text.codePoints()
+        .filter(letter -> !ignorable(letter) && !printable(letter))
+        .mapToObj(Character::toString)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static boolean printable(int codePoint) {

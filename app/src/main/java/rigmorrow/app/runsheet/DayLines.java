@@ -1,10 +1,10 @@
 package rigmorrow.app.runsheet;
 
-import rigmorrow.app.runsheet.text.TimeText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.model.floor.Closure;
 import rigmorrow.model.time.Span;
 

@@ -1,9 +1,9 @@
 package rigmorrow.app.runsheet;
 
-import rigmorrow.app.runsheet.chart.LaneKind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import rigmorrow.app.runsheet.chart.LaneKind;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
@@ -66,14 +66,15 @@ record Duty(LaneKind kind, Attended attended, String rig, JobCard card) {
   List<String> how() {
     return switch (kind) {
       case CHANGEOVER -> {
-        List<String> lines = new ArrayList<>(card.kit());
+        List<String> lines = new ArrayList<>();
+        card.kit().forEach(kit -> lines.add(kit + "."));
         if (!card.setTo().isEmpty()) {
-          lines.add("Set to " + card.setTo());
+          lines.add("Set to " + card.setTo() + ".");
         }
         yield lines;
       }
       case LOAD -> card.loading();
-      case CAPTURE -> card.pictures();
+      case CAPTURE -> card.pictures().stream().map(line -> line + ".").toList();
       default -> card.unloading();
     };
   }

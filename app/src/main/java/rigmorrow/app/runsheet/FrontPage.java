@@ -1,7 +1,7 @@
 package rigmorrow.app.runsheet;
 
-import rigmorrow.app.runsheet.text.Fact;
 import java.util.List;
+import rigmorrow.app.runsheet.text.Fact;
 
 /**
  * The first page.
@@ -11,11 +11,7 @@ import java.util.List;
  * @param late planned jobs after their promise, the latest first
  * @param leftOut jobs that are not done
  */
-record FrontPage(
-    List<String> breaches,
-    List<Fact> facts,
-    List<Late> late,
-    List<Left> leftOut) {
+record FrontPage(List<String> breaches, List<Fact> facts, List<Late> late, List<Left> leftOut) {
 
   /** A planned job after its promise. */
   record Late(JobCard.Label job, String rig, String promise, String lateBy) {}

@@ -1,12 +1,12 @@
 package rigmorrow.app.runsheet;
 
-import rigmorrow.app.runsheet.text.Fact;
-import rigmorrow.app.runsheet.text.TimeText;
-import rigmorrow.app.runsheet.text.Names;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import rigmorrow.app.report.JobBreaches;
+import rigmorrow.app.runsheet.text.Fact;
+import rigmorrow.app.runsheet.text.Names;
+import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.LeftOut;
 import rigmorrow.model.plan.Plan;

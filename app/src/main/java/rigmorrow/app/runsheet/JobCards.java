@@ -77,7 +77,10 @@ final class JobCards {
         ItemText.measures(job.item()),
         steps,
         setTo(steps, before, request),
-        planned.kit().stream().map(use -> kit(use, rig)).toList(),
+        planned.kit().stream()
+            .filter(use -> steps.stream().noneMatch(step -> fetches(step, use)))
+            .map(use -> kit(use, rig))
+            .toList(),
         ItemText.loading(job.item()),
         ItemText.unloading(job.item()),
         RecipeText.brief(recipe),
@@ -117,6 +120,11 @@ final class JobCards {
       time += ", then " + TimeText.duration(step.unattendedSeconds()) + " by itself";
     }
     return new JobCard.Step(step.text(), time, step.people() > 1 ? step.people() + " people" : "");
+  }
+
+  /** Whether the step says already which piece to fetch from where. */
+  private static boolean fetches(JobCard.Step step, KitUse use) {
+    return step.text().contains("(" + use.unit() + ") from " + use.from());
   }
 
   private String kit(KitUse use, Rig rig) {

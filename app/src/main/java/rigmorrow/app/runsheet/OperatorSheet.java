@@ -1,7 +1,7 @@
 package rigmorrow.app.runsheet;
 
-import rigmorrow.app.runsheet.chart.DayChart;
 import java.util.List;
+import rigmorrow.app.runsheet.chart.DayChart;
 import rigmorrow.app.runsheet.text.Fact;
 
 /**

@@ -1,7 +1,5 @@
 package rigmorrow.app.runsheet;
 
-import rigmorrow.app.runsheet.chart.DayCharts;
-import rigmorrow.app.runsheet.chart.LaneKind;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -11,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import rigmorrow.app.runsheet.chart.DayCharts;
+import rigmorrow.app.runsheet.chart.LaneKind;
 import rigmorrow.app.runsheet.text.Caution;
 import rigmorrow.app.runsheet.text.Fact;
 import rigmorrow.app.runsheet.text.Names;
@@ -108,7 +108,8 @@ final class OperatorSheets {
         cards
             .generalCautions(rig)
             .forEach(
-                text -> rigsByCaution.computeIfAbsent(text, key -> new ArrayList<>()).add(rig.rig()));
+                text ->
+                    rigsByCaution.computeIfAbsent(text, key -> new ArrayList<>()).add(rig.rig()));
       }
     }
     return rigsByCaution.entrySet().stream()

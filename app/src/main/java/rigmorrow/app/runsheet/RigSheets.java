@@ -1,10 +1,10 @@
 package rigmorrow.app.runsheet;
 
-import rigmorrow.app.runsheet.chart.DayCharts;
-import rigmorrow.app.runsheet.chart.LaneKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import rigmorrow.app.runsheet.chart.DayCharts;
+import rigmorrow.app.runsheet.chart.LaneKind;
 import rigmorrow.app.runsheet.text.Fact;
 import rigmorrow.app.runsheet.text.Names;
 import rigmorrow.app.runsheet.text.TimeText;

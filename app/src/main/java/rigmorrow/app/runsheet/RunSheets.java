@@ -6,6 +6,7 @@ import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
 import rigmorrow.app.print.Paper;
+import rigmorrow.app.print.PdfFile;
 import rigmorrow.app.print.PdfPages;
 import rigmorrow.app.print.PrintableText;
 import rigmorrow.app.report.JobBreaches;
@@ -74,7 +75,7 @@ public final class RunSheets {
    * @throws IllegalArgumentException when the plan names a rig or a job that the batch does not
    *     have
    */
-  public byte[] pdf() {
+  public PdfFile pdf() {
     return PdfPages.of(page(true));
   }
 

@@ -44,6 +44,16 @@ final class SamplePlan {
     return sample.plan(rigs, plan.leftOut().subList(0, 2), 6);
   }
 
+  /** The same plan, but Ben does another job between loading and unloading the lamp. */
+  static Plan withLampTakenOffLater(Batch batch) {
+    SamplePlan sample = new SamplePlan(batch);
+    Plan plan = sample.plan();
+    List<RigPlan> rigs = new ArrayList<>(plan.rigs());
+    int start = sample.at(10, 4);
+    rigs.set(2, new RigPlan("R3", List.of(sample.job("J8", start, List.of(), List.of(), 0))));
+    return sample.plan(rigs, plan.leftOut().subList(0, 2), 6);
+  }
+
   private Plan plan() {
     Rig table = batch.floor().rigs().get(0);
     ChangeoverModel changeovers = new ChangeoverModel(batch.floor());

@@ -21,7 +21,8 @@ public record DayChart(List<Day> days) {
    * @param title the date; empty where the plan has one day only
    * @param spoken what the chart shows, for those who do not see it
    */
-  public record Day(String title, String spoken, List<Mark> hours, List<Mark> numbers, List<Lane> lanes) {
+  public record Day(
+      String title, String spoken, List<Mark> hours, List<Mark> numbers, List<Lane> lanes) {
     /** The place of the view box. */
     public String viewBox() {
       return "0 0 " + WIDTH + " " + LANE_HEIGHT;

@@ -26,8 +26,24 @@ public final class JobCautions {
   private static final double LIGHT_KG = 0.001;
   private static final Item PLAIN =
       new Item(
-          1, 1, 1, LIGHT_KG, null, null, null, null, null, null, false, 1, false, 0, null, null,
-          HeightSource.LIST, false);
+          1,
+          1,
+          1,
+          LIGHT_KG,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          false,
+          1,
+          false,
+          0,
+          null,
+          null,
+          HeightSource.LIST,
+          false);
 
   private final WorkModel work;
 

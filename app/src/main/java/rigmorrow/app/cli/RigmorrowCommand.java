@@ -89,6 +89,7 @@ public final class RigmorrowCommand implements Runnable {
         .addSubcommand(new TimesCommand(session))
         .addSubcommand(new VerifyCommand(session))
         .addSubcommand(new RunSheetsCommand(session))
+        .addSubcommand(new CalendarCommand(session))
         .addSubcommand(new CompletionCommand(session))
         .addSubcommand(new CommandLine.HelpCommand());
   }

@@ -16,10 +16,10 @@ import rigmorrow.model.time.Span;
  * @param kind changeover, load, capture or unload
  * @param rig id of the rig
  */
-record Duty(LaneKind kind, Attended attended, String rig, JobCard card) {
+public record Duty(LaneKind kind, Attended attended, String rig, JobCard card) {
 
   /** All of a plan in order of time. */
-  static List<Duty> of(Plan plan, JobCards cards) {
+  public static List<Duty> of(Plan plan, JobCards cards) {
     List<Duty> duties = new ArrayList<>();
     for (RigPlan rig : plan.rigs()) {
       for (PlannedJob job : rig.jobs()) {
@@ -45,7 +45,8 @@ record Duty(LaneKind kind, Attended attended, String rig, JobCard card) {
     duties.add(new Duty(LaneKind.UNLOAD, job.unload(), rig, card));
   }
 
-  Span span() {
+  /** When. */
+  public Span span() {
     return attended.span();
   }
 
@@ -54,16 +55,18 @@ record Duty(LaneKind kind, Attended attended, String rig, JobCard card) {
     return rig.equals(other.rig) && card.label().equals(other.card.label());
   }
 
-  String what() {
+  /** What it is called for the one who does it. */
+  public String what() {
     return kind == LaneKind.CAPTURE ? "Stay during capture" : kind.label();
   }
 
-  List<JobCard.Step> steps() {
+  /** The steps of a changeover; empty for another part. */
+  public List<JobCard.Step> steps() {
     return kind == LaneKind.CHANGEOVER ? card.steps() : List.of();
   }
 
   /** What to do besides the steps. */
-  List<String> how() {
+  public List<String> how() {
     return switch (kind) {
       case CHANGEOVER -> {
         List<String> lines = new ArrayList<>();

@@ -25,7 +25,7 @@ import rigmorrow.model.shot.ShotJob;
  * @param cautions what to mind with this job, besides what holds for every job
  * @param note of the shot list
  */
-record JobCard(
+public record JobCard(
     Label label,
     String state,
     List<String> breaches,
@@ -48,9 +48,10 @@ record JobCard(
    *
    * @param gtin empty when not given
    */
-  record Label(String id, String article, String gtin, String name, String sample) {
+  public record Label(String id, String article, String gtin, String name, String sample) {
 
-    static Label of(ShotJob job) {
+    /** The label of a job. */
+    public static Label of(ShotJob job) {
       String gtin = job.gtin();
       return new Label(job.id(), job.article(), gtin == null ? "" : gtin, job.name(), job.sample());
     }
@@ -61,5 +62,5 @@ record JobCard(
    *
    * @param people "2 people", or empty for one
    */
-  record Step(String text, String time, String people) {}
+  public record Step(String text, String time, String people) {}
 }

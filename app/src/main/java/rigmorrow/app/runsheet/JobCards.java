@@ -27,7 +27,7 @@ import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.work.SetupRequests;
 
 /** The cards of all planned jobs. A card says what changes on the rig, not what stays. */
-final class JobCards {
+public final class JobCards {
 
   private final Batch batch;
   private final Names names;
@@ -36,7 +36,14 @@ final class JobCards {
   private final JobCautions cautions;
   private final Map<PlannedJob, JobCard> cards = new IdentityHashMap<>();
 
-  JobCards(Batch batch, Plan plan, Names names, TimeText times, JobBreaches breaches) {
+  /**
+   * Makes every card.
+   *
+   * @param breaches which rules the plan breaks
+   * @throws IllegalArgumentException when the plan names a rig or a job that the batch does not
+   *     have
+   */
+  public JobCards(Batch batch, Plan plan, Names names, TimeText times, JobBreaches breaches) {
     this.batch = batch;
     this.names = names;
     this.times = times;
@@ -53,12 +60,13 @@ final class JobCards {
     }
   }
 
-  JobCard of(PlannedJob planned) {
+  /** The card of a job of the plan. */
+  public JobCard of(PlannedJob planned) {
     return Objects.requireNonNull(cards.get(planned));
   }
 
   /** What to mind with every job of a rig. */
-  List<String> generalCautions(RigPlan plan) {
+  public List<String> generalCautions(RigPlan plan) {
     Rig rig = names.rig(plan.rig());
     return plan.jobs().isEmpty()
         ? rig.cautions()

@@ -21,7 +21,7 @@ import rigmorrow.model.time.Span;
 import rigmorrow.model.work.ChangeoverModel;
 
 /** A plan of {@link SampleDay} made by hand; rig R3 and operator cyn have nothing to do. */
-final class SamplePlan {
+public final class SamplePlan {
 
   private final Batch batch;
   private final PlanClock clock;
@@ -31,12 +31,12 @@ final class SamplePlan {
     this.clock = PlanClock.of(batch);
   }
 
-  static Plan of(Batch batch) {
+  public static Plan of(Batch batch) {
     return new SamplePlan(batch).plan();
   }
 
   /** The same plan with one job more on rig R3, starting at a given second. */
-  static Plan withNightJob(Batch batch, int start) {
+  public static Plan withNightJob(Batch batch, int start) {
     SamplePlan sample = new SamplePlan(batch);
     Plan plan = sample.plan();
     List<RigPlan> rigs = new ArrayList<>(plan.rigs());

@@ -20,28 +20,40 @@ final class HandedOut {
   }
 
   /**
-   * Tells of files.
+   * Tells of files made from a plan.
    *
-   * @param breaches of the plan they were made from
+   * @param breaches of the plan
    * @return the exit code
    */
   int tell(List<Path> written, List<Breach> breaches) {
-    if (json) {
-      ObjectNode document = Json.document();
-      if (written.size() == 1) {
-        document.put("written", written.get(0).toString());
-      }
-      ArrayNode files = document.putArray("files");
-      written.forEach(file -> files.add(file.toString()));
-      document.put("keepsTheRules", breaches.isEmpty());
-      session.print(List.of(Json.text(document)));
-    } else {
-      written.forEach(file -> session.note("written: " + file));
-    }
+    print(document(written).put("keepsTheRules", breaches.isEmpty()), written);
     if (breaches.isEmpty()) {
       return ExitCodes.DONE;
     }
     session.note("The plan breaks rules that must hold; the verify command lists them.");
     return ExitCodes.NO_PLAN;
+  }
+
+  /** Tells of a file that no plan was needed for. */
+  void tell(Path written) {
+    print(document(List.of(written)), List.of(written));
+  }
+
+  private static ObjectNode document(List<Path> written) {
+    ObjectNode document = Json.document();
+    if (written.size() == 1) {
+      document.put("written", written.get(0).toString());
+    }
+    ArrayNode files = document.putArray("files");
+    written.forEach(file -> files.add(file.toString()));
+    return document;
+  }
+
+  private void print(ObjectNode document, List<Path> written) {
+    if (json) {
+      session.print(List.of(Json.text(document)));
+    } else {
+      written.forEach(file -> session.note("written: " + file));
+    }
   }
 }

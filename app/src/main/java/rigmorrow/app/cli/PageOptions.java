@@ -13,15 +13,8 @@ import rigmorrow.app.print.PdfFile;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.problem.InputProblem;
 
-/** Which file of pages to write, and on which paper they are printed. */
+/** On which paper pages are printed, and how they are written. */
 final class PageOptions {
-  @Option(
-      names = "--out",
-      paramLabel = "FILE",
-      required = true,
-      description = "File to write: its name ends in .pdf or .html.")
-  Path out;
-
   @Option(
       names = "--paper",
       paramLabel = "PAPER",
@@ -35,10 +28,11 @@ final class PageOptions {
   /**
    * The file, after a look whether it may be written.
    *
+   * @param out as it was given on the command line
    * @throws RefusedException when it may not, or when its name says neither PDF nor HTML
    */
-  Path target(Session session) {
-    if (!pdf() && !name().endsWith(".html") && !name().endsWith(".htm")) {
+  Path target(Path out, Session session) {
+    if (!pdf(out) && !name(out).endsWith(".html") && !name(out).endsWith(".htm")) {
       String accepted = "a name that ends in .pdf or .html";
       throw new RefusedException(
           "--out: '" + out + "' is neither PDF nor HTML; accepted: " + accepted,
@@ -52,7 +46,7 @@ final class PageOptions {
   /** Writes one of the two, and tells of letters that the PDF cannot show. */
   void write(Path file, Session session, Supplier<String> html, Supplier<PdfFile> pdf)
       throws IOException {
-    if (pdf()) {
+    if (pdf(file)) {
       PdfFile pages = pdf.get();
       OutputFiles.write(file, pages.bytes());
       if (!pages.note().isEmpty()) {
@@ -63,11 +57,11 @@ final class PageOptions {
     }
   }
 
-  private boolean pdf() {
-    return name().endsWith(".pdf");
+  private static boolean pdf(Path file) {
+    return name(file).endsWith(".pdf");
   }
 
-  private String name() {
-    return String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
+  private static String name(Path file) {
+    return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
   }
 }

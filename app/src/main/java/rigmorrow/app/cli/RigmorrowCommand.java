@@ -90,6 +90,7 @@ public final class RigmorrowCommand implements Runnable {
         .addSubcommand(new VerifyCommand(session))
         .addSubcommand(new RunSheetsCommand(session))
         .addSubcommand(new CalendarCommand(session))
+        .addSubcommand(new LabelsCommand(session))
         .addSubcommand(new CompletionCommand(session))
         .addSubcommand(new CommandLine.HelpCommand());
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import rigmorrow.app.files.Inputs;
 import rigmorrow.app.files.PlannedBatch;
 import rigmorrow.app.runsheet.RunSheets;
@@ -27,6 +28,14 @@ import rigmorrow.model.plan.Breach;
     })
 final class RunSheetsCommand implements Callable<Integer> {
   @Mixin private PlanFileOptions files;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      required = true,
+      description = "File to write: its name ends in .pdf or .html.")
+  private Path out;
+
   @Mixin private PageOptions page;
   @Mixin private WhoseOptions whose;
   @Mixin private CommonOptions common;
@@ -39,7 +48,7 @@ final class RunSheetsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InputException, IOException {
-    Path file = page.target(session);
+    Path file = page.target(out, session);
     PlannedBatch planned = new Inputs(session).planned(files.files.source(), files.plan);
     List<Breach> breaches = planned.breaches();
     SheetChoice choice = whose.of(planned.batch());
@@ -49,6 +58,6 @@ final class RunSheetsCommand implements Callable<Integer> {
     } catch (IllegalArgumentException e) {
       throw planned.another(e);
     }
-    return new HandedOut(session, common.json).tell(List.of(page.out), breaches);
+    return new HandedOut(session, common.json).tell(List.of(out), breaches);
   }
 }

@@ -61,6 +61,10 @@ public final class PdfPages {
     builder.withProducer(PRODUCER);
     builder.withHtmlContent(html, null);
     builder.useSVGDrawer(new DrawingPainter());
+    if (RightToLeft.isIn(html)) {
+      builder.useUnicodeBidiSplitter(RightToLeft.Splitter::new);
+      builder.useUnicodeBidiReorderer(new RightToLeft());
+    }
     for (PrintFont font : PrintFont.values()) {
       PDType0Font embedded = PDType0Font.load(document, font.font(), true);
       builder.useFont(

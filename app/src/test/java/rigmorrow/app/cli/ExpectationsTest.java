@@ -38,7 +38,8 @@ class ExpectationsTest {
   void printsDataToOutAndTheRestToErr() { // 1
     Ran ran = plan("--out", "one");
     assertThat(ran.out()).contains("12 jobs planned", "A plan is advice");
-    assertThat(ran.err()).contains("written to one: plan.json, plan.csv, run-sheets.html");
+    assertThat(ran.err())
+        .contains("written to one: plan.json, plan.csv, run-sheets.html, run-sheets.pdf");
     assertThat(ran.out()).doesNotContain("written to");
   }
 
@@ -174,7 +175,19 @@ class ExpectationsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "demo", "plan", "fit", "times", "verify", "runsheets", "completion"})
+  @ValueSource(
+      strings = {
+        "",
+        "demo",
+        "plan",
+        "fit",
+        "times",
+        "verify",
+        "runsheets",
+        "calendar",
+        "labels",
+        "completion"
+      })
   void leadsHelpWithExamples(String command) { // 6
     Ran ran = command.isEmpty() ? run(folder, "--help") : run(folder, command, "--help");
     assertThat(ran.exitCode()).isZero();
@@ -183,7 +196,13 @@ class ExpectationsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"pln,plan", "verfy,verify", "runsheet,runsheets"})
+  @CsvSource({
+    "pln,plan",
+    "verfy,verify",
+    "runsheet,runsheets",
+    "calender,calendar",
+    "label,labels"
+  })
   void suggestsWhatATypoMeant(String typo, String meant) { // 6
     Ran ran = run(folder, typo);
     assertThat(ran.exitCode()).isEqualTo(2);
@@ -202,7 +221,7 @@ class ExpectationsTest {
   void completesInTheShell(String shell) throws Exception { // 7
     Ran ran = run(folder, "completion", shell);
     assertThat(ran.exitCode()).isZero();
-    assertThat(ran.out()).contains("runsheets", "--overwrite", "complete -F");
+    assertThat(ran.out()).contains("runsheets", "calendar", "labels", "--overwrite", "complete -F");
     Path script = Files.writeString(folder.resolve("completion." + shell), ran.out());
     Process bash = new ProcessBuilder("bash", "-n", script.toString()).inheritIO().start();
     assertThat(bash.waitFor()).isZero();

@@ -27,7 +27,8 @@ import rigmorrow.solver.SolverSettings;
     name = "plan",
     description = {
       "Plan a shot list: which job on which rig, in which order, when, and by whom.",
-      "Writes plan.json, plan.csv and run-sheets.html; Ctrl-C keeps the best plan found so far."
+      "Writes plan.json, plan.csv, run-sheets.html and run-sheets.pdf;",
+      "Ctrl-C keeps the best plan found so far."
     },
     footer = {
       "Examples:",

@@ -103,6 +103,8 @@ public final class RigmorrowCommand implements Runnable {
         .addSubcommand(new VerifyCommand(session))
         .addSubcommand(new ExplainCommand(session))
         .addSubcommand(new RunSheetsCommand(session))
+        .addSubcommand(new CalendarCommand(session))
+        .addSubcommand(new LabelsCommand(session))
         .addSubcommand(new CompletionCommand(session))
         .addSubcommand(new CommandLine.HelpCommand());
   }

@@ -8,11 +8,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rigmorrow.app.files.Inputs;
-import rigmorrow.app.files.OutputFiles;
 import rigmorrow.app.files.PlannedBatch;
-import rigmorrow.app.report.Json;
 import rigmorrow.app.runsheet.RunSheets;
-import rigmorrow.app.terminal.ExitCodes;
+import rigmorrow.app.runsheet.SheetChoice;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.model.plan.Breach;
@@ -20,25 +18,26 @@ import rigmorrow.model.plan.Breach;
 /** Writes the run sheets of a plan. */
 @Command(
     name = "runsheets",
-    description = "Write the run sheets of a plan as one HTML file to print.",
+    description = "Write the run sheets of a plan as one PDF or HTML file to print.",
     footer = {
       "Examples:",
-      "  rigmorrow runsheets floor.yaml shot-list.csv plan.json --out run-sheets.html",
-      "  rigmorrow runsheets floor.yaml shot-list.csv plan.json --out sheets.html --overwrite"
+      "  rigmorrow runsheets floor.yaml shot-list.csv plan.json --out sheets.pdf",
+      "  rigmorrow runsheets floor.yaml shot-list.csv plan.json --out sheets.html",
+      "  rigmorrow runsheets floor.yaml shot-list.csv plan.json --out r1.pdf --rig R1",
+      "      --paper letter --overwrite"
     })
 final class RunSheetsCommand implements Callable<Integer> {
   @Mixin private PlanFileOptions files;
 
   @Option(
       names = "--out",
-      paramLabel = "FILE.html",
+      paramLabel = "FILE",
       required = true,
-      description = "File to write.")
+      description = "File to write: its name ends in .pdf or .html.")
   private Path out;
 
-  @Option(names = "--overwrite", description = "Replace the file when it exists.")
-  private boolean overwrite;
-
+  @Mixin private PageOptions page;
+  @Mixin private WhoseOptions whose;
   @Mixin private CommonOptions common;
 
   private final Session session;
@@ -49,26 +48,16 @@ final class RunSheetsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InputException, IOException {
-    Path file = session.folder().resolve(out);
-    OutputFiles.refuseExisting(List.of(file), overwrite);
+    Path file = page.target(out, session);
     PlannedBatch planned = new Inputs(session).planned(files.files.source(), files.plan);
     List<Breach> breaches = planned.breaches();
-    String html;
+    SheetChoice choice = whose.of(planned.batch());
     try {
-      html = RunSheets.html(planned.batch(), planned.plan());
+      RunSheets sheets = new RunSheets(planned.batch(), planned.plan(), page.paper, choice);
+      page.write(file, session, sheets::html, sheets::pdf);
     } catch (IllegalArgumentException e) {
       throw planned.another(e);
     }
-    OutputFiles.write(file, html);
-    if (common.json) {
-      session.print(List.of(Json.text(Json.document().put("written", out.toString()))));
-    } else {
-      session.note("written: " + out);
-    }
-    if (breaches.isEmpty()) {
-      return ExitCodes.DONE;
-    }
-    session.note("The plan breaks rules that must hold; the verify command lists them.");
-    return ExitCodes.NO_PLAN;
+    return new HandedOut(session, common.json).tell(List.of(out), breaches);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.model.floor.Closure;
 import rigmorrow.model.time.Span;
 

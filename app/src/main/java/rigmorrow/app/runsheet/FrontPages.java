@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import rigmorrow.app.report.JobBreaches;
+import rigmorrow.app.runsheet.text.Fact;
+import rigmorrow.app.runsheet.text.Names;
+import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.LeftOut;
 import rigmorrow.model.plan.Plan;
@@ -20,9 +23,6 @@ final class FrontPages {
   static FrontPage of(Plan plan, Names names, TimeText times, JobBreaches breaches) {
     List<LateOnRig> late = late(plan, names, times);
     return new FrontPage(
-        plan.floor(),
-        times.dates(plan.days()),
-        breaches.warning(),
         breaches.sentences(),
         facts(plan, late.size(), times),
         late.stream().map(line -> line(line, names, times)).toList(),
@@ -30,17 +30,17 @@ final class FrontPages {
   }
 
   /** From the times alone: what a plan states of itself may be wrong. */
-  private static List<SheetDocument.Fact> facts(Plan plan, int late, TimeText times) {
+  private static List<Fact> facts(Plan plan, int late, TimeText times) {
     List<PlannedJob> jobs = plan.rigs().stream().flatMap(rig -> rig.jobs().stream()).toList();
     int end = jobs.stream().mapToInt(job -> job.whole().end()).max().orElse(0);
     int changeover = jobs.stream().mapToInt(FrontPages::changeoverSeconds).sum();
     return List.of(
-        new SheetDocument.Fact("Time zone", times.zone()),
-        new SheetDocument.Fact("Last job ends", jobs.isEmpty() ? "no job" : times.at(end)),
-        new SheetDocument.Fact("Jobs planned", String.valueOf(jobs.size())),
-        new SheetDocument.Fact("Jobs late", String.valueOf(late)),
-        new SheetDocument.Fact("Jobs left out", String.valueOf(plan.leftOut().size())),
-        new SheetDocument.Fact("Changeover work", TimeText.duration(changeover)));
+        new Fact("Time zone", times.zone()),
+        new Fact("Last job ends", jobs.isEmpty() ? "no job" : times.at(end)),
+        new Fact("Jobs planned", String.valueOf(jobs.size())),
+        new Fact("Jobs late", String.valueOf(late)),
+        new Fact("Jobs left out", String.valueOf(plan.leftOut().size())),
+        new Fact("Changeover work", TimeText.duration(changeover)));
   }
 
   private static int changeoverSeconds(PlannedJob job) {

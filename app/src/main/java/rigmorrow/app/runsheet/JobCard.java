@@ -1,6 +1,7 @@
 package rigmorrow.app.runsheet;
 
 import java.util.List;
+import rigmorrow.app.runsheet.text.Caution;
 import rigmorrow.model.shot.ShotJob;
 
 /**
@@ -11,26 +12,26 @@ import rigmorrow.model.shot.ShotJob;
  * @param state pinned, running or done
  * @param breaches which rules the plan breaks with it
  * @param measures size, mass and nature of the item
- * @param setup what the rig must be set to
  * @param steps of the changeover, in order
+ * @param setTo values that change and that no step names
  * @param kit what to fetch and from where
  * @param loading how to place, hang and power the item
- * @param unloading how to take it off
- * @param recipe what the recipe is called
+ * @param unloading what taking it off needs besides
+ * @param recipe what the recipe is called, and how many pictures it takes
  * @param pictures the pictures to take
  * @param promise when the pictures are due and how that stands
  * @param late true when they come after their promise
  * @param sampleTimes when the sample arrives and leaves
- * @param cautions what to mind
+ * @param cautions what to mind with this job, besides what holds for every job
  * @param note of the shot list
  */
-record JobCard(
+public record JobCard(
     Label label,
     String state,
     List<String> breaches,
-    List<String> measures,
-    String setup,
+    String measures,
     List<Step> steps,
+    String setTo,
     List<String> kit,
     List<String> loading,
     List<String> unloading,
@@ -39,7 +40,7 @@ record JobCard(
     String promise,
     boolean late,
     List<String> sampleTimes,
-    List<String> cautions,
+    List<Caution> cautions,
     String note) {
 
   /**
@@ -47,9 +48,10 @@ record JobCard(
    *
    * @param gtin empty when not given
    */
-  record Label(String id, String article, String gtin, String name, String sample) {
+  public record Label(String id, String article, String gtin, String name, String sample) {
 
-    static Label of(ShotJob job) {
+    /** The label of a job. */
+    public static Label of(ShotJob job) {
       String gtin = job.gtin();
       return new Label(job.id(), job.article(), gtin == null ? "" : gtin, job.name(), job.sample());
     }
@@ -60,5 +62,5 @@ record JobCard(
    *
    * @param people "2 people", or empty for one
    */
-  record Step(String text, String time, String people) {}
+  public record Step(String text, String time, String people) {}
 }

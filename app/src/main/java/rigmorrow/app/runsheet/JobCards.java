@@ -1,71 +1,125 @@
 package rigmorrow.app.runsheet;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import rigmorrow.app.report.JobBreaches;
+import rigmorrow.app.runsheet.text.ItemText;
+import rigmorrow.app.runsheet.text.JobCautions;
+import rigmorrow.app.runsheet.text.Names;
+import rigmorrow.app.runsheet.text.RecipeText;
+import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.model.floor.Rig;
 import rigmorrow.model.plan.KitUse;
+import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
+import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.recipe.Recipe;
 import rigmorrow.model.setup.ChangeoverStep;
+import rigmorrow.model.setup.Setup;
+import rigmorrow.model.setup.SetupAttribute;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.Promise;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.work.SetupRequests;
-import rigmorrow.model.work.WorkModel;
 
-/** Fills the card of a planned job. */
-final class JobCards {
+/** The cards of all planned jobs. A card says what changes on the rig, not what stays. */
+public final class JobCards {
 
   private final Batch batch;
   private final Names names;
   private final TimeText times;
   private final JobBreaches breaches;
-  private final WorkModel work;
+  private final JobCautions cautions;
+  private final Map<PlannedJob, JobCard> cards = new IdentityHashMap<>();
 
-  JobCards(Batch batch, Names names, TimeText times, JobBreaches breaches) {
+  /**
+   * Makes every card.
+   *
+   * @param breaches which rules the plan breaks
+   * @throws IllegalArgumentException when the plan names a rig or a job that the batch does not
+   *     have
+   */
+  public JobCards(Batch batch, Plan plan, Names names, TimeText times, JobBreaches breaches) {
     this.batch = batch;
     this.names = names;
     this.times = times;
     this.breaches = breaches;
-    this.work = new WorkModel(batch.floor());
+    this.cautions = new JobCautions(batch.floor());
+    for (RigPlan rigPlan : plan.rigs()) {
+      Rig rig = names.rig(rigPlan.rig());
+      Setup setup = rig.initialSetup();
+      for (PlannedJob planned : rigPlan.jobs()) {
+        Setup request = SetupRequests.of(batch.floor(), names.job(planned.job()));
+        cards.put(planned, card(planned, rig, setup, request));
+        setup = setup.after(request);
+      }
+    }
   }
 
-  JobCard of(PlannedJob planned, Rig rig) {
+  /** The card of a job of the plan. */
+  public JobCard of(PlannedJob planned) {
+    return Objects.requireNonNull(cards.get(planned));
+  }
+
+  /** What to mind with every job of a rig. */
+  public List<String> generalCautions(RigPlan plan) {
+    Rig rig = names.rig(plan.rig());
+    return plan.jobs().isEmpty()
+        ? rig.cautions()
+        : cautions.general(names.job(plan.jobs().get(0).job()), rig);
+  }
+
+  private JobCard card(PlannedJob planned, Rig rig, Setup before, Setup request) {
     ShotJob job = names.job(planned.job());
     Recipe recipe = recipe(job);
     String note = job.note();
+    List<JobCard.Step> steps = planned.steps().stream().map(JobCards::step).toList();
     return new JobCard(
         JobCard.Label.of(job),
         names.pinned(job.id()),
         breaches.of(job.id()),
         ItemText.measures(job.item()),
-        setup(job),
-        planned.steps().stream().map(JobCards::step).toList(),
-        planned.kit().stream().map(use -> kit(use, rig)).toList(),
+        steps,
+        setTo(steps, before, request),
+        planned.kit().stream()
+            .filter(use -> steps.stream().noneMatch(step -> fetches(step, use)))
+            .map(use -> kit(use, rig))
+            .toList(),
         ItemText.loading(job.item()),
         ItemText.unloading(job.item()),
-        recipe.label(),
+        RecipeText.brief(recipe),
         RecipeText.pictures(recipe),
         promise(job, planned),
         times.lateSeconds(job, planned) > 0,
         sampleTimes(job),
-        cautions(job, rig),
+        cautions.of(job, rig),
         note == null ? "" : note);
   }
 
-  private Recipe recipe(ShotJob job) {
+  Recipe recipe(ShotJob job) {
     return batch
         .floor()
         .recipe(job.recipe())
         .orElseThrow(() -> new IllegalArgumentException("no recipe " + job.recipe()));
   }
 
-  private String setup(ShotJob job) {
-    return names.setup(SetupRequests.of(batch.floor(), job)).stream()
-        .map(value -> value.label() + ": " + value.value())
-        .collect(Collectors.joining("; "));
+  /** A step may be worded without the value it leads to. */
+  private String setTo(List<JobCard.Step> steps, Setup before, Setup request) {
+    List<String> values = new ArrayList<>();
+    for (SetupAttribute attribute : batch.floor().attributes()) {
+      String asked = request.value(attribute.id());
+      if (asked != null && !asked.equals(before.value(attribute.id()))) {
+        String label = attribute.value(asked).map(value -> value.label()).orElse(asked);
+        if (steps.stream().noneMatch(step -> step.text().contains(label))) {
+          values.add(attribute.label() + ": " + label);
+        }
+      }
+    }
+    return String.join("; ", values);
   }
 
   private static JobCard.Step step(ChangeoverStep step) {
@@ -74,6 +128,11 @@ final class JobCards {
       time += ", then " + TimeText.duration(step.unattendedSeconds()) + " by itself";
     }
     return new JobCard.Step(step.text(), time, step.people() > 1 ? step.people() + " people" : "");
+  }
+
+  /** Whether the step says already which piece to fetch from where. */
+  private static boolean fetches(JobCard.Step step, KitUse use) {
+    return step.text().contains("(" + use.unit() + ") from " + use.from());
   }
 
   private String kit(KitUse use, Rig rig) {
@@ -108,10 +167,19 @@ final class JobCards {
     return lines;
   }
 
-  /** A job that nobody measured has no computed cautions: say so rather than print none. */
-  private List<String> cautions(ShotJob job, Rig rig) {
-    return job.item().measured()
-        ? work.of(job, rig).cautions()
-        : List.of("Size or mass is not known: measure and weigh before placing it.");
+  /** The recipes of some jobs by name, each once, with their pictures. */
+  List<Pictures> recipes(RigPlan plan) {
+    return plan.jobs().stream()
+        .map(job -> recipe(names.job(job.job())))
+        .distinct()
+        .map(recipe -> new Pictures(recipe.label(), pictures(recipe)))
+        .toList();
   }
+
+  private static String pictures(Recipe recipe) {
+    return RecipeText.pictures(recipe).stream().collect(Collectors.joining("; "));
+  }
+
+  /** A recipe and its pictures in one line. */
+  record Pictures(String recipe, String pictures) {}
 }

@@ -1,12 +1,16 @@
 package rigmorrow.app.runsheet;
 
 import java.util.List;
+import rigmorrow.app.runsheet.chart.DayChart;
+import rigmorrow.app.runsheet.text.Fact;
 
 /**
  * One operator's day.
  *
  * @param anchor id of the sheet within the document
  * @param tasks how many tasks are planned
+ * @param cautions what to mind with every job
+ * @param chart the day drawn
  * @param lines tasks and remarks in order of time
  */
 record OperatorSheet(
@@ -14,35 +18,43 @@ record OperatorSheet(
     String id,
     String name,
     int tasks,
-    List<SheetDocument.Fact> facts,
+    List<Fact> facts,
+    List<String> cautions,
+    DayChart chart,
     List<DayLines.Line<Task>> lines) {
 
   /**
-   * Something one operator does.
+   * What one operator does with one job without going elsewhere in between.
    *
    * @param number its place in the day, from 1
-   * @param part changeover, load, capture or unload
+   * @param rig where
    * @param breaches which rules the plan breaks with the job
+   * @param parts in order
+   * @param cautions what to mind with this job; the hazard alone where the whole sentence stands
+   *     further up on this sheet
+   */
+  record Task(
+      int number,
+      String rig,
+      JobCard.Label job,
+      List<String> breaches,
+      List<Part> parts,
+      List<String> cautions) {}
+
+  /**
+   * One attended part of a job.
+   *
+   * @param what changeover, load, capture or unload
    * @param people "2 people", or empty for one
    * @param with who else and who is in charge; empty when alone
    * @param steps of a changeover
    * @param how what to do besides
-   * @param cautions what to mind; empty where {@code sameCautionsAs} says it
-   * @param sameCautionsAs "Cautions as at task 3" where the task before is of the same job; else
-   *     empty
    */
-  record Task(
-      int number,
+  record Part(
+      String what,
       String when,
-      String duration,
-      String rig,
-      String part,
-      JobCard.Label job,
-      List<String> breaches,
       String people,
       String with,
       List<JobCard.Step> steps,
-      List<String> how,
-      List<String> cautions,
-      String sameCautionsAs) {}
+      List<String> how) {}
 }

@@ -1,13 +1,22 @@
 package rigmorrow.app.runsheet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import rigmorrow.app.runsheet.chart.DayCharts;
+import rigmorrow.app.runsheet.chart.LaneKind;
+import rigmorrow.app.runsheet.text.Caution;
+import rigmorrow.app.runsheet.text.Fact;
+import rigmorrow.app.runsheet.text.Names;
+import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.model.floor.Operator;
-import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.Plan;
-import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.time.Span;
 import rigmorrow.model.time.WorkingHours;
@@ -15,121 +24,126 @@ import rigmorrow.model.time.WorkingHours;
 /** Fills the sheet of an operator. */
 final class OperatorSheets {
 
+  private final Plan plan;
   private final Names names;
+  private final JobCards cards;
   private final TimeText times;
-  private final List<Duty> duties = new ArrayList<>();
-
-  private enum Part {
-    CHANGEOVER("Changeover"),
-    LOAD("Load"),
-    CAPTURE("Stay during capture"),
-    UNLOAD("Unload");
-
-    private final String label;
-
-    Part(String label) {
-      this.label = label;
-    }
-  }
-
-  /** An attended part of a job, whoever does it. */
-  private record Duty(Part part, Attended attended, String rig, JobCard card) {
-    private Span span() {
-      return attended.span();
-    }
-
-    private JobCard.Label job() {
-      return card.label();
-    }
-  }
+  private final List<Duty> duties;
 
   OperatorSheets(Plan plan, Names names, JobCards cards, TimeText times) {
+    this.plan = plan;
     this.names = names;
+    this.cards = cards;
     this.times = times;
-    for (RigPlan rig : plan.rigs()) {
-      for (PlannedJob job : rig.jobs()) {
-        add(job, rig.rig(), cards.of(job, names.rig(rig.rig())));
-      }
-    }
-    duties.sort(
-        Comparator.<Duty>comparingInt(duty -> duty.span().start())
-            .thenComparingInt(duty -> duty.span().end()));
-  }
-
-  private void add(PlannedJob job, String rig, JobCard card) {
-    Attended changeover = job.changeover();
-    if (changeover != null) {
-      duties.add(new Duty(Part.CHANGEOVER, changeover, rig, card));
-    }
-    duties.add(new Duty(Part.LOAD, job.load(), rig, card));
-    if (!job.captureOperators().isEmpty()) {
-      duties.add(
-          new Duty(Part.CAPTURE, new Attended(job.capture(), job.captureOperators()), rig, card));
-    }
-    duties.add(new Duty(Part.UNLOAD, job.unload(), rig, card));
+    this.duties = Duty.of(plan, cards);
   }
 
   OperatorSheet of(Operator operator, String anchor) {
     List<Span> shifts = WorkingHours.of(withoutBreaks(operator), times.clock());
     List<Span> breaks = breaks(shifts, WorkingHours.of(operator, times.clock()));
+    List<List<Duty>> tasks = tasks(operator.id());
+    DayCharts chart = new DayCharts(times);
+    breaks.forEach(span -> chart.add(LaneKind.BREAK, span));
     DayLines<OperatorSheet.Task> day =
         new DayLines<>(times, "Shift starts", "Shift ends", "No task");
     day.workingHours(shifts);
     day.closures(operator.closed());
     breaks.forEach(span -> day.remark("Break", span, ""));
-    List<Duty> own =
-        duties.stream().filter(duty -> duty.attended.operators().contains(operator.id())).toList();
-    int told = 0;
-    for (int i = 0; i < own.size(); i++) {
-      boolean sameJob = i > 0 && own.get(i - 1).job().equals(own.get(i).job());
-      told = sameJob ? told : i + 1;
-      day.entry(own.get(i).span(), task(own.get(i), operator.id(), i + 1, told));
+    Set<String> told = new HashSet<>();
+    int number = 0;
+    for (List<Duty> task : tasks) {
+      number++;
+      day.entry(whole(task), task(task, operator.id(), number, told));
+      chart.number(number, task.get(0).span().start());
+      task.forEach(duty -> chart.add(duty.kind(), duty.span()));
     }
-    List<SheetDocument.Fact> facts =
-        List.of(
-            new SheetDocument.Fact("Shift", spans(shifts)),
-            new SheetDocument.Fact("Breaks", spans(breaks)),
-            new SheetDocument.Fact("Tasks", String.valueOf(own.size())),
-            new SheetDocument.Fact("Hands-on time", TimeText.duration(handsOnSeconds(own))),
-            new SheetDocument.Fact("Times in", times.zone()));
     return new OperatorSheet(
-        anchor, operator.id(), operator.name(), own.size(), facts, day.lines());
+        anchor,
+        operator.id(),
+        operator.name(),
+        tasks.size(),
+        facts(shifts, breaks, tasks),
+        cautions(tasks),
+        chart.chart(),
+        day.lines());
   }
 
-  private static int handsOnSeconds(List<Duty> own) {
-    return own.stream().mapToInt(duty -> duty.span().seconds()).sum();
+  /** Parts of one job that follow each other are one task. */
+  private List<List<Duty>> tasks(String operator) {
+    List<List<Duty>> tasks = new ArrayList<>();
+    for (Duty duty : duties) {
+      if (duty.attended().operators().contains(operator)) {
+        if (tasks.isEmpty() || !tasks.get(tasks.size() - 1).get(0).sameJob(duty)) {
+          tasks.add(new ArrayList<>());
+        }
+        tasks.get(tasks.size() - 1).add(duty);
+      }
+    }
+    return tasks;
   }
 
-  /** The cautions of a job stand once where its tasks follow each other, at the first of them. */
-  private OperatorSheet.Task task(Duty duty, String operator, int number, int cautionsAt) {
-    JobCard card = duty.card;
-    boolean changeover = duty.part == Part.CHANGEOVER;
-    int people = duty.attended.operators().size();
+  private static Span whole(List<Duty> task) {
+    int end = task.stream().mapToInt(duty -> duty.span().end()).max().orElseThrow();
+    return new Span(task.get(0).span().start(), end);
+  }
+
+  private List<Fact> facts(List<Span> shifts, List<Span> breaks, List<List<Duty>> tasks) {
+    int handsOnSeconds =
+        tasks.stream().flatMap(List::stream).mapToInt(duty -> duty.span().seconds()).sum();
+    return List.of(
+        new Fact("Shift", spans(shifts)),
+        new Fact("Breaks", spans(breaks)),
+        new Fact("Tasks", String.valueOf(tasks.size())),
+        new Fact("Hands-on time", TimeText.duration(handsOnSeconds)),
+        new Fact("Times in", times.zone()));
+  }
+
+  /** A caution that holds on some of this operator's rigs only names them. */
+  private List<String> cautions(List<List<Duty>> tasks) {
+    Set<String> rigs = new LinkedHashSet<>();
+    tasks.forEach(task -> rigs.add(task.get(0).rig()));
+    Map<String, List<String>> rigsByCaution = new LinkedHashMap<>();
+    for (RigPlan rig : plan.rigs()) {
+      if (rigs.contains(rig.rig())) {
+        cards
+            .generalCautions(rig)
+            .forEach(
+                text ->
+                    rigsByCaution.computeIfAbsent(text, key -> new ArrayList<>()).add(rig.rig()));
+      }
+    }
+    return rigsByCaution.entrySet().stream()
+        .map(
+            entry ->
+                (entry.getValue().size() == rigs.size()
+                        ? ""
+                        : "On " + String.join(", ", entry.getValue()) + ": ")
+                    + entry.getKey())
+        .toList();
+  }
+
+  private OperatorSheet.Task task(
+      List<Duty> task, String operator, int number, Collection<String> told) {
+    JobCard card = task.get(0).card();
+    boolean first = told.add(card.label().id());
     return new OperatorSheet.Task(
         number,
-        times.span(duty.span()),
-        TimeText.duration(duty.span().seconds()),
-        names.place(duty.rig),
-        duty.part.label,
+        names.place(task.get(0).rig()),
         card.label(),
         card.breaches(),
-        people > 1 ? people + " people" : "",
-        with(duty.attended.operators(), operator),
-        changeover ? card.steps() : List.of(),
-        how(duty),
-        cautionsAt < number ? List.of() : card.cautions(),
-        cautionsAt < number && !card.cautions().isEmpty()
-            ? "Cautions as at task " + cautionsAt
-            : "");
+        task.stream().map(duty -> part(duty, operator)).toList(),
+        card.cautions().stream().map(first ? Caution::full : Caution::brief).toList());
   }
 
-  private static List<String> how(Duty duty) {
-    return switch (duty.part) {
-      case CHANGEOVER -> duty.card.kit();
-      case LOAD -> duty.card.loading();
-      case CAPTURE -> duty.card.pictures();
-      case UNLOAD -> duty.card.unloading();
-    };
+  private OperatorSheet.Part part(Duty duty, String operator) {
+    int people = duty.attended().operators().size();
+    return new OperatorSheet.Part(
+        duty.what(),
+        times.span(duty.span()),
+        people > 1 ? people + " people" : "",
+        with(duty.attended().operators(), operator),
+        duty.steps(),
+        duty.how());
   }
 
   /** The one in charge stands first in a plan. */

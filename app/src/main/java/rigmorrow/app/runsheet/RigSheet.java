@@ -1,6 +1,8 @@
 package rigmorrow.app.runsheet;
 
 import java.util.List;
+import rigmorrow.app.runsheet.chart.DayChart;
+import rigmorrow.app.runsheet.text.Fact;
 
 /**
  * One rig's day.
@@ -8,6 +10,9 @@ import java.util.List;
  * @param anchor id of the sheet within the document
  * @param jobs how many jobs are planned
  * @param setup the state it is in at the start
+ * @param cautions what to mind with every job
+ * @param recipes the recipes of the jobs with their pictures
+ * @param chart the day drawn
  * @param lines jobs and remarks in order of time
  */
 record RigSheet(
@@ -15,8 +20,11 @@ record RigSheet(
     String id,
     String name,
     int jobs,
-    List<SheetDocument.Fact> facts,
-    List<SheetDocument.Fact> setup,
+    List<Fact> facts,
+    List<Fact> setup,
+    List<String> cautions,
+    List<JobCards.Pictures> recipes,
+    DayChart chart,
     List<DayLines.Line<Job>> lines) {
 
   /**
@@ -32,5 +40,5 @@ record RigSheet(
    * @param who names; empty where nobody is needed
    * @param people "2 people", or empty for fewer
    */
-  record Part(String what, String when, String duration, String who, String people) {}
+  record Part(String what, String when, String who, String people) {}
 }

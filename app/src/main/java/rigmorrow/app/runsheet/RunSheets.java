@@ -5,7 +5,13 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
+import rigmorrow.app.print.Paper;
+import rigmorrow.app.print.PdfFile;
+import rigmorrow.app.print.PdfPages;
+import rigmorrow.app.print.PrintableText;
 import rigmorrow.app.report.JobBreaches;
+import rigmorrow.app.runsheet.text.Names;
+import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.model.floor.Operator;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.RigPlan;
@@ -13,54 +19,92 @@ import rigmorrow.model.shot.Batch;
 import rigmorrow.model.time.PlanClock;
 import rigmorrow.model.verify.PlanChecker;
 
-/** Writes the run sheets of a plan as one HTML file that needs neither network nor script. */
+/**
+ * Writes the run sheets of a plan: a front page, then a sheet for each rig and each operator, each
+ * starting on a new page when printed.
+ *
+ * <p>The plan is held against every rule first. Sheets of a plan that breaks one say so on every
+ * sheet and at every job concerned, so that nobody works from them by mistake. The same plan gives
+ * the same bytes.
+ */
 public final class RunSheets {
 
   private static final TemplateEngine TEMPLATES =
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "rigmorrow.app");
 
-  private RunSheets() {}
+  private final Batch batch;
+  private final Plan plan;
+  private final Paper paper;
+  private final SheetChoice choice;
+  private final JobBreaches breaches;
 
   /**
-   * A front page, then a sheet for each rig and each operator, each starting on a new page when
-   * printed.
-   *
-   * <p>The plan is held against every rule first. Sheets of a plan that breaks one say so on every
-   * sheet and at every job concerned, so that nobody works from them by mistake.
-   *
    * @param batch the floor and the shot list that were planned
    * @param plan a plan of that batch, workable or not
-   * @return an HTML document; encode it as UTF-8
-   * @throws IllegalArgumentException when the plan is of another floor or day, or names a rig or a
-   *     job that the batch does not have
+   * @param paper to print on
+   * @param choice whose sheets; the front page is left out where not all are meant
+   * @throws IllegalArgumentException when the plan is of another floor or day
    */
-  public static String html(Batch batch, Plan plan) {
-    return html(batch, plan, new JobBreaches(PlanChecker.check(batch, plan)));
+  public RunSheets(Batch batch, Plan plan, Paper paper, SheetChoice choice) {
+    this(batch, plan, paper, choice, new JobBreaches(PlanChecker.check(batch, plan)));
   }
 
   /** The same with what the check found. */
-  static String html(Batch batch, Plan plan, JobBreaches breaches) {
+  RunSheets(Batch batch, Plan plan, Paper paper, SheetChoice choice, JobBreaches breaches) {
+    this.batch = batch;
+    this.plan = plan;
+    this.paper = paper;
+    this.choice = choice;
+    this.breaches = breaches;
+  }
+
+  /**
+   * One HTML file that needs neither network nor script.
+   *
+   * @return an HTML document; encode it as UTF-8
+   * @throws IllegalArgumentException when the plan names a rig or a job that the batch does not
+   *     have
+   */
+  public String html() {
+    return page(false);
+  }
+
+  /**
+   * One PDF file.
+   *
+   * @throws IllegalArgumentException when the plan names a rig or a job that the batch does not
+   *     have
+   */
+  public PdfFile pdf() {
+    return PdfPages.of(page(true));
+  }
+
+  private String page(boolean forPdf) {
     TimeText times = new TimeText(PlanClock.of(batch));
     Names names = new Names(batch);
-    JobCards cards = new JobCards(batch, names, times, breaches);
+    JobCards cards = new JobCards(batch, plan, names, times, breaches);
     RigSheets rigSheets = new RigSheets(names, cards, times);
     OperatorSheets operatorSheets = new OperatorSheets(plan, names, cards, times);
     List<RigSheet> rigs = new ArrayList<>();
     for (RigPlan rig : plan.rigs()) {
-      rigs.add(rigSheets.of(rig, "rig-" + (rigs.size() + 1)));
+      if (choice.rig(rig.rig())) {
+        rigs.add(rigSheets.of(rig, "rig-" + (rigs.size() + 1)));
+      }
     }
     List<OperatorSheet> operators = new ArrayList<>();
     for (Operator operator : batch.floor().crew()) {
-      operators.add(operatorSheets.of(operator, "operator-" + (operators.size() + 1)));
+      if (choice.operator(operator.id())) {
+        operators.add(operatorSheets.of(operator, "operator-" + (operators.size() + 1)));
+      }
     }
-    FrontPage front = FrontPages.of(plan, names, times, breaches);
+    FrontPage front = choice.all() ? FrontPages.of(plan, names, times, breaches) : null;
+    SheetDocument.Heading heading =
+        new SheetDocument.Heading(plan.floor(), times.dates(plan.days()), breaches.warning());
     StringOutput output = new StringOutput();
-    TEMPLATES.render("runsheet/sheets.jte", new SheetDocument(front, rigs, operators), output);
-    return withoutControls(output.toString());
-  }
-
-  /** Control characters in a product name are no text and may not stand in HTML. */
-  private static String withoutControls(String html) {
-    return html.replaceAll("[\\p{Cntrl}&&[^\\n]]", " ");
+    TEMPLATES.render(
+        "runsheet/sheets.jte",
+        new SheetDocument(heading, front, rigs, operators, paper, forPdf),
+        output);
+    return PrintableText.forXml(output.toString());
   }
 }

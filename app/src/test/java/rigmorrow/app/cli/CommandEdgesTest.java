@@ -66,7 +66,9 @@ class CommandEdgesTest {
             run(folder, "fit", FLOOR, SHOTS, "--days", days),
             run(folder, "times", FLOOR, SHOTS, "--job", "x", "--rig", "y", "--days", days),
             run(folder, "verify", FLOOR, SHOTS, plan, "--days", days),
-            run(folder, "runsheets", FLOOR, SHOTS, plan, "--out", "s.html", "--days", days));
+            run(folder, "runsheets", FLOOR, SHOTS, plan, "--out", "s.html", "--days", days),
+            run(folder, "calendar", FLOOR, SHOTS, plan, "--out", "s", "--days", days),
+            run(folder, "labels", FLOOR, SHOTS, "--out", "s.html", "--days", days));
     for (Ran ran : all) {
       assertThat(ran.exitCode()).isEqualTo(2);
       assertThat(ran.err()).contains("--days is " + days + "; accepted: 1 to 31");

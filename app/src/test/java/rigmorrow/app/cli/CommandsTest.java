@@ -33,7 +33,8 @@ class CommandsTest {
         .isDirectoryContaining("glob:**/shot-list.csv")
         .isDirectoryContaining("glob:**/plan.json")
         .isDirectoryContaining("glob:**/plan.csv")
-        .isDirectoryContaining("glob:**/run-sheets.html");
+        .isDirectoryContaining("glob:**/run-sheets.html")
+        .isDirectoryContaining("glob:**/run-sheets.pdf");
     Ran verify = run(folder, "verify", FILES[0], FILES[1], "out/demo/plan.json");
     assertThat(verify.exitCode()).as(verify.out() + verify.err()).isZero();
     assertThat(verify.out()).contains("keeps every rule");

@@ -39,7 +39,8 @@ class ExpectationsTest {
   void printsDataToOutAndTheRestToErr() { // 1
     Ran ran = plan("--out", "one");
     assertThat(ran.out()).contains("12 jobs planned", "A plan is advice");
-    assertThat(ran.err()).contains("written to one: plan.json, plan.csv, run-sheets.html");
+    assertThat(ran.err())
+        .contains("written to one: plan.json, plan.csv, run-sheets.html, run-sheets.pdf");
     assertThat(ran.out()).doesNotContain("written to");
   }
 
@@ -200,6 +201,8 @@ class ExpectationsTest {
         "verify",
         "explain",
         "runsheets",
+        "calendar",
+        "labels",
         "completion"
       })
   void leadsHelpWithExamples(String command) { // 6
@@ -210,7 +213,14 @@ class ExpectationsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"pln,plan", "verfy,verify", "runsheet,runsheets", "imprt,import"})
+  @CsvSource({
+    "pln,plan",
+    "verfy,verify",
+    "runsheet,runsheets",
+    "calender,calendar",
+    "label,labels",
+    "imprt,import"
+  })
   void suggestsWhatATypoMeant(String typo, String meant) { // 6
     Ran ran = run(folder, typo);
     assertThat(ran.exitCode()).isEqualTo(2);
@@ -257,7 +267,7 @@ class ExpectationsTest {
   void completesInTheShell(String shell) throws Exception { // 7
     Ran ran = run(folder, "completion", shell);
     assertThat(ran.exitCode()).isZero();
-    assertThat(ran.out()).contains("runsheets", "--overwrite", "complete -F");
+    assertThat(ran.out()).contains("runsheets", "calendar", "labels", "--overwrite", "complete -F");
     Path script = Files.writeString(folder.resolve("completion." + shell), ran.out());
     Process bash = new ProcessBuilder("bash", "-n", script.toString()).inheritIO().start();
     assertThat(bash.waitFor()).isZero();

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
+import rigmorrow.app.print.Paper;
 import rigmorrow.app.report.JobBreaches;
 import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.FloorRule;
@@ -28,7 +29,8 @@ class RunSheetsOfBrokenPlansTest {
     List<Breach> breaches = PlanChecker.check(batch, plan);
     assertThat(breaches).isNotEmpty();
 
-    Document broken = RunSheetsTest.read(RunSheets.html(batch, plan));
+    Document broken =
+        RunSheetsTest.read(new RunSheets(batch, plan, Paper.A4, SheetChoice.ALL).html());
 
     String warning = "This plan breaks " + breaches.size() + " rules. Do not work from it.";
     assertThat(broken.select("section.sheet"))
@@ -47,13 +49,13 @@ class RunSheetsOfBrokenPlansTest {
         new Breach(FloorRule.OPERATOR_ONE_TASK, "ben", 1, "Ben does J3 and J4 at once.");
 
     Document marked =
-        RunSheetsTest.read(RunSheets.html(batch, plan, new JobBreaches(List.of(breach, shared))));
+        RunSheetsTest.read(RunSheetsTest.sheets(batch, plan, List.of(breach, shared)).html());
 
-    assertThat(marked.select("#rig-2 tr.entry").get(0).select(".breach").eachText())
+    assertThat(marked.select("#rig-2 .entry").get(0).select(".breach").eachText())
         .containsExactly(
             "Breaks a rule: Capture of J3 starts too early.",
             "Breaks a rule: Ben does J3 and J4 at once.");
-    assertThat(marked.select("#rig-2 tr.entry").get(1).select(".breach").eachText())
+    assertThat(marked.select("#rig-2 .entry").get(1).select(".breach").eachText())
         .containsExactly("Breaks a rule: Ben does J3 and J4 at once.");
     assertThat(marked.select("#rig-1 .breach")).isEmpty();
     assertThat(marked.select("#operator-2 .breach")).isNotEmpty();

@@ -46,14 +46,18 @@ import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.shot.ShotList;
 
 /** A small floor in Berlin and a shot list with one job of every sort. Its figures are made up. */
-final class SampleDay {
+public final class SampleDay {
 
-  static final LocalDate SUMMER = LocalDate.of(2026, 6, 1);
+  public static final LocalDate SUMMER = LocalDate.of(2026, 6, 1);
   static final String HOSTILE_NAME = "<script>alert(\"x\")</script> & 'Bowl' 🏺";
 
   private SampleDay() {}
 
-  static Batch batch(LocalDate date) {
+  public static Batch batch(LocalDate date) {
+    return batch(date, ZoneId.of("Europe/Berlin"));
+  }
+
+  public static Batch batch(LocalDate date, ZoneId zone) {
     List<ShotJob> jobs =
         List.of(
             job("J1", "0004711", "Plain box", item(), promise(date, 9, 0, true), null),
@@ -71,7 +75,7 @@ final class SampleDay {
             job("J7", "0004717", "Wardrobe", item(), promise(date, 12, 0, true), null),
             job("J8", "0004718", "Latecomer", item(), null, null));
     List<Pin> pins = List.of(new Pin("J1", "R1", 0, date.atTime(7, 0), PinState.RUNNING));
-    return new Batch(floor(date), new ShotList(date, 1, jobs, pins));
+    return new Batch(floor(date, zone), new ShotList(date, 1, jobs, pins));
   }
 
   private static Promise promise(LocalDate date, int hour, int minute, boolean must) {
@@ -175,10 +179,10 @@ final class SampleDay {
         estimated);
   }
 
-  private static Floor floor(LocalDate date) {
+  private static Floor floor(LocalDate date, ZoneId zone) {
     return new Floor(
         "Hall <2> & yard",
-        ZoneId.of("Europe/Berlin"),
+        zone,
         List.of(
             rig("R1", "Table one", date), rig("R2", "Platform", date), rig("R3", "Spare", date)),
         List.of(

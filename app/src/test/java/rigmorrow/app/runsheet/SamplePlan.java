@@ -21,7 +21,7 @@ import rigmorrow.model.time.Span;
 import rigmorrow.model.work.ChangeoverModel;
 
 /** A plan of {@link SampleDay} made by hand; rig R3 and operator cyn have nothing to do. */
-final class SamplePlan {
+public final class SamplePlan {
 
   private final Batch batch;
   private final PlanClock clock;
@@ -31,15 +31,25 @@ final class SamplePlan {
     this.clock = PlanClock.of(batch);
   }
 
-  static Plan of(Batch batch) {
+  public static Plan of(Batch batch) {
     return new SamplePlan(batch).plan();
   }
 
   /** The same plan with one job more on rig R3, starting at a given second. */
-  static Plan withNightJob(Batch batch, int start) {
+  public static Plan withNightJob(Batch batch, int start) {
     SamplePlan sample = new SamplePlan(batch);
     Plan plan = sample.plan();
     List<RigPlan> rigs = new ArrayList<>(plan.rigs());
+    rigs.set(2, new RigPlan("R3", List.of(sample.job("J8", start, List.of(), List.of(), 0))));
+    return sample.plan(rigs, plan.leftOut().subList(0, 2), 6);
+  }
+
+  /** The same plan, but Ben does another job between loading and unloading the lamp. */
+  static Plan withLampTakenOffLater(Batch batch) {
+    SamplePlan sample = new SamplePlan(batch);
+    Plan plan = sample.plan();
+    List<RigPlan> rigs = new ArrayList<>(plan.rigs());
+    int start = sample.at(10, 4);
     rigs.set(2, new RigPlan("R3", List.of(sample.job("J8", start, List.of(), List.of(), 0))));
     return sample.plan(rigs, plan.leftOut().subList(0, 2), 6);
   }

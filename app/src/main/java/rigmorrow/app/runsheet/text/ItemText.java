@@ -1,4 +1,4 @@
-package rigmorrow.app.runsheet;
+package rigmorrow.app.runsheet.text;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,16 +10,16 @@ import rigmorrow.model.shot.Item;
 import rigmorrow.model.shot.Power;
 
 /** Says what an item is and how it is placed, hung and powered. */
-final class ItemText {
+public final class ItemText {
 
   private ItemText() {}
 
-  static List<String> measures(Item item) {
+  /** Length, width and height, mass and nature in one line. */
+  public static String measures(Item item) {
     String mark = item.estimated() ? " (estimate)" : "";
-    List<String> lines = new ArrayList<>();
-    lines.add(
-        "Size (L × W × H) "
-            + (orUnknown(item.lengthMm())
+    List<String> parts = new ArrayList<>();
+    parts.add(
+        (orUnknown(item.lengthMm())
                     + " × "
                     + orUnknown(item.widthMm())
                     + " × "
@@ -28,17 +28,18 @@ final class ItemText {
                 .replace(' ', TimeText.NO_BREAK)
             + mark);
     Double mass = item.massKg();
-    lines.add("Mass " + (mass == null ? "not known" : kilograms(mass) + mark));
+    parts.add(mass == null ? "mass not known" : kilograms(mass) + mark);
     if (item.finish() != null) {
-      lines.add("Finish " + item.finish());
+      parts.add(item.finish());
     }
     if (item.glass()) {
-      lines.add("Glass");
+      parts.add("glass");
     }
-    return lines;
+    return String.join(", ", parts);
   }
 
-  static List<String> loading(Item item) {
+  /** How to measure, fix, place, hang and power it. */
+  public static List<String> loading(Item item) {
     List<String> lines = new ArrayList<>();
     if (item.heightSource() == HeightSource.HAND) {
       lines.add("Measure the height by hand.");
@@ -76,7 +77,8 @@ final class ItemText {
     return lines;
   }
 
-  static List<String> unloading(Item item) {
+  /** What taking it off the rig needs besides; empty for nothing. */
+  public static List<String> unloading(Item item) {
     List<String> lines = new ArrayList<>();
     if (item.power() != null) {
       lines.add("Switch off and disconnect power.");
@@ -88,7 +90,6 @@ final class ItemText {
     if (item.holder()) {
       lines.add("Free it from the holder.");
     }
-    lines.add("Take it off the rig.");
     return lines;
   }
 

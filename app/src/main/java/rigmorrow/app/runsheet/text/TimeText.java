@@ -1,4 +1,4 @@
-package rigmorrow.app.runsheet;
+package rigmorrow.app.runsheet.text;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -18,7 +18,7 @@ import rigmorrow.model.time.Span;
  * where the clock changes within the plan every time carries the zone's abbreviation, since an hour
  * may come twice.
  */
-final class TimeText {
+public final class TimeText {
 
   private static final DateTimeFormatter TIME = format("HH:mm");
   private static final DateTimeFormatter DATE = format("EEE\u00a0d\u00a0MMM");
@@ -27,7 +27,7 @@ final class TimeText {
   private static final DateTimeFormatter OFFSET = format("xxx");
 
   /** Keeps a number and its unit on one line. */
-  static final char NO_BREAK = '\u00a0';
+  public static final char NO_BREAK = '\u00a0';
 
   private static final int SECONDS_PER_MINUTE = 60;
   private static final int SECONDS_PER_HOUR = 3600;
@@ -35,7 +35,10 @@ final class TimeText {
   private final PlanClock clock;
   private final boolean clockChanges;
 
-  TimeText(PlanClock clock) {
+  /**
+   * @param clock of the plan
+   */
+  public TimeText(PlanClock clock) {
     this.clock = clock;
     this.clockChanges = !offset(clock.at(0)).equals(offset(clock.at(clock.horizonSeconds())));
   }
@@ -45,27 +48,33 @@ final class TimeText {
   }
 
   /** All seconds of the plan. */
-  Span plan() {
+  public Span plan() {
     return new Span(0, clock.horizonSeconds());
   }
 
-  PlanClock clock() {
+  /** The clock of the plan. */
+  public PlanClock clock() {
     return clock;
   }
 
   /** A closure in seconds of the plan. */
-  Span span(Closure closure) {
+  public Span span(Closure closure) {
     return new Span(clock.secondsAt(closure.from()), clock.secondsAt(closure.to()));
   }
 
   /** The days of the plan in words. */
-  String dates(int days) {
+  public String dates(int days) {
     String first = LONG_DATE.format(clock.date());
     return days == 1 ? first : first + " to " + LONG_DATE.format(clock.date().plusDays(days - 1L));
   }
 
+  /** A day of the plan, in short. */
+  public String day(LocalDate date) {
+    return DATE.format(date);
+  }
+
   /** The zone with its abbreviation and offset, and when they change. */
-  String zone() {
+  public String zone() {
     ZonedDateTime start = clock.at(0);
     String first = clock.zone().getId() + ", " + offset(start);
     if (!clockChanges) {
@@ -84,13 +93,13 @@ final class TimeText {
   }
 
   /** A second of the plan. */
-  String at(int seconds) {
+  public String at(int seconds) {
     ZonedDateTime time = clock.at(seconds);
     return date(time.toLocalDate()) + TIME.format(time) + abbreviation(time);
   }
 
   /** A local time of the floor file or the shot list. */
-  String local(LocalDateTime time) {
+  public String local(LocalDateTime time) {
     return at(clock.secondsAt(time));
   }
 
@@ -98,7 +107,7 @@ final class TimeText {
    * A span; the end carries a date only where it differs from the start's. A line may end where the
    * text has a line feed, and nowhere else.
    */
-  String span(Span span) {
+  public String span(Span span) {
     ZonedDateTime start = clock.at(span.start());
     ZonedDateTime end = clock.at(span.end());
     boolean sameDay = start.toLocalDate().equals(end.toLocalDate());
@@ -112,7 +121,7 @@ final class TimeText {
   }
 
   /** How long after its promise the pictures of a job are taken, in seconds; 0 when kept. */
-  int lateSeconds(ShotJob job, PlannedJob planned) {
+  public int lateSeconds(ShotJob job, PlannedJob planned) {
     Promise promise = job.promise();
     return promise == null
         ? 0
@@ -120,7 +129,7 @@ final class TimeText {
   }
 
   /** A length of time, exact to the second. */
-  static String duration(int seconds) {
+  public static String duration(int seconds) {
     int hours = seconds / SECONDS_PER_HOUR;
     int minutes = seconds % SECONDS_PER_HOUR / SECONDS_PER_MINUTE;
     int rest = seconds % SECONDS_PER_MINUTE;

@@ -1,4 +1,4 @@
-package rigmorrow.app.runsheet;
+package rigmorrow.app.runsheet.text;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,18 +8,17 @@ import rigmorrow.model.recipe.FrameRow;
 import rigmorrow.model.recipe.Recipe;
 
 /** Says which pictures a recipe takes. */
-final class RecipeText {
+public final class RecipeText {
 
   private static final double FULL_TURN_DEG = 360;
 
   private RecipeText() {}
 
-  static List<String> pictures(Recipe recipe) {
+  /** Every row and still, focus brackets, and how many pictures there are. */
+  public static List<String> pictures(Recipe recipe) {
     List<String> lines = new ArrayList<>();
     int rowNumber = 1;
-    int pictures = recipe.stills().size();
     for (FrameRow row : recipe.rows()) {
-      pictures += row.frames();
       lines.add("Row " + rowNumber++ + ": elevation " + row(row));
     }
     if (!recipe.stills().isEmpty()) {
@@ -33,10 +32,21 @@ final class RecipeText {
     if (recipe.focusBrackets() > 1) {
       lines.add(recipe.focusBrackets() + " focus brackets for each picture");
     }
+    int pictures = number(recipe);
     lines.add(
         (pictures == 0 ? "Pictures as set up on the rig" : "In all " + count(pictures))
             + (recipe.attended() ? "; an operator stays" : ""));
     return lines;
+  }
+
+  /** The recipe by name and how many pictures it takes. */
+  public static String brief(Recipe recipe) {
+    int pictures = number(recipe);
+    return recipe.label() + (pictures == 0 ? "" : ", " + count(pictures));
+  }
+
+  private static int number(Recipe recipe) {
+    return recipe.stills().size() + recipe.rows().stream().mapToInt(FrameRow::frames).sum();
   }
 
   private static String row(FrameRow row) {

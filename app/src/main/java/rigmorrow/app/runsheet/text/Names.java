@@ -1,4 +1,4 @@
-package rigmorrow.app.runsheet;
+package rigmorrow.app.runsheet.text;
 
 import java.util.HashMap;
 import java.util.List;
@@ -15,19 +15,27 @@ import rigmorrow.model.shot.Pin;
 import rigmorrow.model.shot.ShotJob;
 
 /** Finds what an id stands for and what people call it. */
-final class Names {
+public final class Names {
 
   private final Floor floor;
   private final Map<String, ShotJob> jobs = new HashMap<>();
   private final Map<String, Pin> pins = new HashMap<>();
 
-  Names(Batch batch) {
+  /**
+   * @param batch whose names to find
+   */
+  public Names(Batch batch) {
     this.floor = batch.floor();
     batch.shotList().jobs().forEach(job -> jobs.put(job.id(), job));
     batch.shotList().pins().forEach(pin -> pins.put(pin.job(), pin));
   }
 
-  ShotJob job(String id) {
+  /**
+   * The job with that id.
+   *
+   * @throws IllegalArgumentException when the shot list has none
+   */
+  public ShotJob job(String id) {
     ShotJob job = jobs.get(id);
     if (job == null) {
       throw new IllegalArgumentException("the plan names job " + id + ", the shot list does not");
@@ -35,7 +43,12 @@ final class Names {
     return job;
   }
 
-  Rig rig(String id) {
+  /**
+   * The rig with that id.
+   *
+   * @throws IllegalArgumentException when the floor has none
+   */
+  public Rig rig(String id) {
     return floor
         .rig(id)
         .orElseThrow(
@@ -44,7 +57,7 @@ final class Names {
   }
 
   /** How far a pinned job is; empty for a job without a pin. */
-  String pinned(String jobId) {
+  public String pinned(String jobId) {
     Pin pin = pins.get(jobId);
     if (pin == null) {
       return "";
@@ -57,25 +70,27 @@ final class Names {
   }
 
   /** A rig with its id, or the name of a shelf. */
-  String place(String place) {
+  public String place(String place) {
     return floor.rig(place).map(rig -> rig.name() + " (" + rig.id() + ")").orElse(place);
   }
 
-  String kit(String id) {
+  /** What people call a kit. */
+  public String kit(String id) {
     return floor.kit(id).map(Kit::label).orElse(id);
   }
 
-  String people(List<String> operators) {
+  /** What people call those operators. */
+  public String people(List<String> operators) {
     return operators.stream()
         .map(id -> floor.operator(id).map(Operator::name).orElse(id))
         .collect(Collectors.joining(" and "));
   }
 
   /** The values of a setup by attribute label, in floor order. */
-  List<SheetDocument.Fact> setup(Setup setup) {
+  public List<Fact> setup(Setup setup) {
     return floor.attributes().stream()
         .filter(attribute -> setup.value(attribute.id()) != null)
-        .map(attribute -> new SheetDocument.Fact(attribute.label(), value(attribute, setup)))
+        .map(attribute -> new Fact(attribute.label(), value(attribute, setup)))
         .toList();
   }
 

@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import rigmorrow.app.cli.options.Bounds;
 import rigmorrow.app.files.DemoFolder;
 import rigmorrow.app.files.Inputs;
 import rigmorrow.app.files.PlanOutput;

@@ -8,9 +8,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import rigmorrow.app.cli.options.Bounds;
+import rigmorrow.app.cli.options.PageOptions;
 import rigmorrow.app.files.Inputs;
 import rigmorrow.app.labels.LabelGrid;
 import rigmorrow.app.labels.Labels;
+import rigmorrow.app.planning.HandedOut;
 import rigmorrow.app.terminal.ExitCodes;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.problem.InputException;
@@ -77,7 +80,7 @@ final class LabelsCommand implements Callable<Integer> {
     Batch batch = new Inputs(session).batch(files.source(), null);
     Labels labels =
         new Labels(
-            batch.shotList(), batch.floor().name(), new LabelGrid(page.paper, columns, rows));
+            batch.shotList(), batch.floor().name(), new LabelGrid(page.paper(), columns, rows));
     page.write(file, session, labels::html, labels::pdf);
     new HandedOut(session, common.json).tell(out);
     return ExitCodes.DONE;

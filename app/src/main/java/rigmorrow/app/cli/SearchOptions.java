@@ -4,6 +4,7 @@ import java.time.Duration;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import rigmorrow.app.cli.options.Bounds;
 import rigmorrow.solver.SolverSettings;
 
 /** How long and how to search. */

@@ -75,43 +75,41 @@ final class RightToLeft implements BidiReorderer {
     return true;
   }
 
-  /** Finds the runs of one direction in a paragraph. */
+  /**
+   * Finds the runs of one direction in a paragraph. Our lines all run from left to right; numbers
+   * within what runs from right to left stay with it, or they would end up on its other side.
+   */
   static final class Splitter implements BidiSplitter {
-    private Bidi bidi = new Bidi("", Bidi.DIRECTION_LEFT_TO_RIGHT);
+    private final List<BidiTextRun> runs = new ArrayList<>();
 
     @Override
     public void setParagraph(String paragraph, byte direction) {
-      bidi =
-          new Bidi(
-              paragraph,
-              direction == RTL ? Bidi.DIRECTION_RIGHT_TO_LEFT : Bidi.DIRECTION_LEFT_TO_RIGHT);
+      runs.clear();
+      Bidi bidi = new Bidi(paragraph, Bidi.DIRECTION_LEFT_TO_RIGHT);
+      int start = 0;
+      for (int run = 0; run < bidi.getRunCount(); run++) {
+        boolean last = run + 1 == bidi.getRunCount();
+        boolean turned = bidi.getRunLevel(run) > 0;
+        if (last || bidi.getRunLevel(run + 1) > 0 != turned) {
+          runs.add(new BidiTextRun(start, bidi.getRunLimit(run) - start, turned ? RTL : LTR));
+          start = bidi.getRunLimit(run);
+        }
+      }
     }
 
     @Override
     public int countTextRuns() {
-      return bidi.getRunCount();
+      return runs.size();
     }
 
     @Override
     public BidiTextRun getVisualRun(int run) {
-      int start = bidi.getRunStart(run);
-      byte direction = bidi.getRunLevel(run) % 2 == 0 ? LTR : RTL;
-      return new BidiTextRun(start, bidi.getRunLimit(run) - start, direction);
+      return runs.get(run);
     }
 
     @Override
     public byte getBaseDirection(String paragraph) {
-      for (int letter : paragraph.codePoints().toArray()) {
-        switch (Character.getDirectionality(letter)) {
-          case Character.DIRECTIONALITY_LEFT_TO_RIGHT:
-            return LTR;
-          case Character.DIRECTIONALITY_RIGHT_TO_LEFT,
-          Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC:
-            return RTL;
-          default:
-        }
-      }
-      return NEUTRAL;
+      return LTR;
     }
   }
 }

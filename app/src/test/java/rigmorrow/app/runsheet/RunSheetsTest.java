@@ -3,7 +3,6 @@ package rigmorrow.app.runsheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -306,38 +305,6 @@ class RunSheetsTest {
     assertThat(page.select("#rig-3 .nothing").text()).isEqualTo("Nothing is planned on this rig.");
     assertThat(page.select("#operator-3 .nothing").text())
         .isEqualTo("Nothing is planned for this operator.");
-  }
-
-  @Test
-  void timesAreRightWhereAnHourComesTwice() {
-    Batch autumn = SampleDay.batch(LocalDate.of(2026, 10, 25));
-    int secondHalfPastTwo = 3 * 3600 + 1800;
-    Document night = read(sheets(autumn, SamplePlan.withNightJob(autumn, secondHalfPastTwo)));
-
-    assertThat(night.select("#rig-3 .parts .when").eachText())
-        .containsExactly("02:30–02:32 CET", "02:32–02:42 CET", "02:42–02:43 CET");
-    assertThat(night.select("#rig-3 .remark").eachText())
-        .contains("Rig opens 00:00 CEST; Nothing planned 00:00 CEST–02:30 CET (3 h 30 min)");
-    assertThat(night.select("#rig-1 .entry .when").first().text()).isEqualTo("07:00–07:02 CET");
-    assertThat(night.select("section.first .facts").text())
-        .contains("Europe/Berlin, CEST (UTC+02:00) until 03:00, then CET (UTC+01:00) from 02:00");
-  }
-
-  @Test
-  void timesAreRightWhereAnHourIsLost() {
-    Batch spring = SampleDay.batch(LocalDate.of(2027, 3, 28));
-    Document night = read(sheets(spring, SamplePlan.withNightJob(spring, 2 * 3600 - 60)));
-
-    assertThat(night.select("#rig-3 .parts .when").eachText())
-        .containsExactly("01:59 CET–03:01 CEST", "03:01–03:11 CEST", "03:11–03:12 CEST");
-  }
-
-  @Test
-  void aTimeOnTheNextDayCarriesItsDate() {
-    Document night = read(sheets(batch, SamplePlan.withNightJob(batch, 86400 - 300)));
-
-    assertThat(night.select("#rig-3 .parts .when").eachText())
-        .containsExactly("23:55–23:57", "23:57 – Tue 2 Jun 00:07", "Tue 2 Jun 00:07–00:08");
   }
 
   @Test

@@ -1,4 +1,4 @@
-package rigmorrow.app.cli;
+package rigmorrow.app.planning;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -10,11 +10,15 @@ import rigmorrow.app.terminal.Session;
 import rigmorrow.model.plan.Breach;
 
 /** Says what was written for the crew, and whether they may work from it. */
-final class HandedOut {
+public final class HandedOut {
   private final Session session;
   private final boolean json;
 
-  HandedOut(Session session, boolean json) {
+  /**
+   * @param session where to write
+   * @param json whether to print a document
+   */
+  public HandedOut(Session session, boolean json) {
     this.session = session;
     this.json = json;
   }
@@ -25,7 +29,7 @@ final class HandedOut {
    * @param breaches of the plan
    * @return the exit code
    */
-  int tell(List<Path> written, List<Breach> breaches) {
+  public int tell(List<Path> written, List<Breach> breaches) {
     print(document(written).put("keepsTheRules", breaches.isEmpty()), written);
     if (breaches.isEmpty()) {
       return ExitCodes.DONE;
@@ -35,7 +39,7 @@ final class HandedOut {
   }
 
   /** Tells of a file that no plan was needed for. */
-  void tell(Path written) {
+  public void tell(Path written) {
     print(document(List.of(written)), List.of(written));
   }
 

@@ -1,4 +1,4 @@
-package rigmorrow.app.cli;
+package rigmorrow.app.cli.options;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -13,7 +13,7 @@ import rigmorrow.model.floor.Rig;
 import rigmorrow.model.shot.Batch;
 
 /** Of which rigs and operators to write; of all when none is named. */
-final class WhoseOptions {
+public final class WhoseOptions {
   @Option(
       names = "--rig",
       paramLabel = "ID",
@@ -31,7 +31,7 @@ final class WhoseOptions {
    *
    * @throws RefusedException with every id that the floor does not have
    */
-  SheetChoice of(Batch batch) {
+  public SheetChoice of(Batch batch) {
     List<InputProblem> problems = new ArrayList<>();
     check("--rig", rigs, batch.floor().rigs().stream().map(Rig::id).toList(), problems);
     check(

@@ -1,4 +1,4 @@
-package rigmorrow.app.cli;
+package rigmorrow.app.cli.options;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -14,13 +14,13 @@ import rigmorrow.app.terminal.Session;
 import rigmorrow.data.problem.InputProblem;
 
 /** On which paper pages are printed, and how they are written. */
-final class PageOptions {
+public final class PageOptions {
   @Option(
       names = "--paper",
       paramLabel = "PAPER",
       defaultValue = "a4",
       description = "Paper to print on: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
-  Paper paper;
+  private Paper paper;
 
   @Option(names = "--overwrite", description = "Replace the file when it exists.")
   private boolean overwrite;
@@ -31,7 +31,7 @@ final class PageOptions {
    * @param out as it was given on the command line
    * @throws RefusedException when it may not, or when its name says neither PDF nor HTML
    */
-  Path target(Path out, Session session) {
+  public Path target(Path out, Session session) {
     if (!pdf(out) && !name(out).endsWith(".html") && !name(out).endsWith(".htm")) {
       String accepted = "a name that ends in .pdf or .html";
       throw new RefusedException(
@@ -43,8 +43,13 @@ final class PageOptions {
     return file;
   }
 
+  /** The paper asked for. */
+  public Paper paper() {
+    return paper;
+  }
+
   /** Writes one of the two, and tells of letters that the PDF cannot show. */
-  void write(Path file, Session session, Supplier<String> html, Supplier<PdfFile> pdf)
+  public void write(Path file, Session session, Supplier<String> html, Supplier<PdfFile> pdf)
       throws IOException {
     if (pdf(file)) {
       PdfFile pages = pdf.get();

@@ -1,0 +1,5 @@
+/** Options that several commands share. */
+@NullMarked
+package rigmorrow.app.cli.options;
+
+import org.jspecify.annotations.NullMarked;

@@ -86,6 +86,12 @@ class MutationTest {
       } catch (InputException e) {
         assertThat(e.problems()).isNotEmpty();
         assertThat(e.problems()).allSatisfy(p -> assertThat(p.accepted()).isNotBlank());
+        assertThat(e.problems()).doesNotHaveDuplicates();
+        // A table can lack several changeovers; nothing else is told twice of one value.
+        assertThat(e.problems())
+            .filteredOn(problem -> !problem.where().equals("changeovers"))
+            .extracting(problem -> problem.where() + " " + problem.value())
+            .doesNotHaveDuplicates();
         refused++;
       } catch (RuntimeException | Error e) {
         throw new AssertionError("Round " + round + ":\n" + mutant, e);

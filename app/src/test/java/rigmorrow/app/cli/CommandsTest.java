@@ -4,14 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static rigmorrow.app.cli.Runner.run;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rigmorrow.app.cli.Runner.Ran;
 import rigmorrow.app.terminal.Text;
+import rigmorrow.data.demo.Demo;
+import rigmorrow.data.json.Trees;
+import rigmorrow.data.shotjson.ShotJsonWriter;
 
 class CommandsTest {
   private static final String[] FILES = {"out/demo/floor.yaml", "out/demo/shot-list.csv"};
@@ -53,6 +63,30 @@ class CommandsTest {
     assertThat(Files.readString(floor)).startsWith("# mine");
     assertThat(run(place, "demo", "--jobs", "6", "--write-only", "--overwrite").exitCode())
         .isZero();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"floor,floor.yaml", "plan,plan.json"})
+  void printsASchemaThatAcceptsTheFilesOfTheDemo(String kind, String file) throws IOException {
+    Ran schema = run(folder, "schema", kind);
+    assertThat(schema.exitCode()).as(schema.err()).isZero();
+    JsonNode tree = new YAMLMapper().readTree(folder.resolve("out/demo/" + file).toFile());
+    assertThat(compiled(schema.json()).validate(tree)).isEmpty();
+    assertThat(compiled(schema.json()).validate(tree.path("rigs"))).isNotEmpty();
+  }
+
+  @Test
+  void printsASchemaThatAcceptsTheShotListOfTheDemo() throws IOException {
+    Ran schema = run(folder, "schema", "shot-list");
+    assertThat(schema.exitCode()).as(schema.err()).isZero();
+    String shots = ShotJsonWriter.write(Demo.batch().shotList(), Trees.Notation.JSON);
+    JsonNode tree = new ObjectMapper().readTree(shots);
+    assertThat(tree.path("jobs").size()).isPositive();
+    assertThat(compiled(schema.json()).validate(tree)).isEmpty();
+  }
+
+  private static Schema compiled(JsonNode schema) {
+    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(schema);
   }
 
   @Test

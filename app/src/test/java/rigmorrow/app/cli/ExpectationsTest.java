@@ -135,7 +135,8 @@ class ExpectationsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"plan", "fit", "times", "verify", "runsheets", "completion", "demo"})
+  @ValueSource(
+      strings = {"plan", "fit", "times", "verify", "runsheets", "schema", "completion", "demo"})
   void givesOneDocumentWhateverIsAskedInAWrongWay(String command) { // 3
     Ran ran = run(folder, command, "--json", "--no-such-option");
     assertThat(ran.exitCode()).isEqualTo(2);
@@ -203,6 +204,7 @@ class ExpectationsTest {
         "runsheets",
         "calendar",
         "labels",
+        "schema",
         "completion"
       })
   void leadsHelpWithExamples(String command) { // 6
@@ -278,6 +280,7 @@ class ExpectationsTest {
     "rigmorrow ver,verify",
     "rigmorrow plan --overw,--overwrite",
     "rigmorrow completion b,bash",
+    "rigmorrow schema sh,shot-list",
   })
   void completesWhatWasTyped(String typed, String completed) throws Exception { // 7
     Ran ran = run(folder, "completion", "bash");

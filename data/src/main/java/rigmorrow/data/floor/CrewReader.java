@@ -8,7 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import rigmorrow.data.json.Cursor;
-import rigmorrow.data.problem.Words;
 import rigmorrow.model.floor.Closure;
 import rigmorrow.model.floor.Equipment;
 import rigmorrow.model.floor.FetchTime;
@@ -30,8 +29,7 @@ final class CrewReader {
 
   List<Operator> operators(Cursor floor) {
     Set<String> seen = FloorReader.seen();
-    floor.atMost("crew", Bounds.MOST_OPERATORS);
-    return floor.list("crew", "operator", 1, operator -> operator(operator, seen));
+    return floor.list("crew", operator -> operator(operator, seen));
   }
 
   private Operator operator(Cursor operator, Set<String> seen) {
@@ -40,30 +38,24 @@ final class CrewReader {
         id,
         operator.get().text("name", id),
         operator.words("skills"),
-        hours(operator, "shifts", 1),
-        hours(operator, "breaks", 0),
+        hours(operator, "shifts"),
+        hours(operator, "breaks"),
         closures(operator));
   }
 
-  List<OpenHours> hours(Cursor owner, String field, int least) {
-    return owner.list(field, "hours", least, CrewReader::openHours);
+  List<OpenHours> hours(Cursor owner, String field) {
+    return owner.list(field, CrewReader::openHours);
   }
 
   private static OpenHours openHours(Cursor hours) {
     Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
     for (String day : hours.words("days")) {
-      int index = DAYS.indexOf(day);
-      if (index < 0) {
-        hours.refuse("days", day, "days: " + Words.choice(DAYS, day));
-      } else {
-        days.add(DayOfWeek.of(index + 1));
-      }
+      days.add(DayOfWeek.of(DAYS.indexOf(day) + 1));
     }
-    int before = hours.reading().problems().count();
     LocalTime from = hours.get().time("from");
     LocalTime to = hours.get().time("to");
     if (from.equals(to) && !to.equals(LocalTime.MIDNIGHT)) {
-      if (hours.reading().problems().count() == before) {
+      if (hours.sound("from", "to")) {
         hours.refuse("to", "a time other than from " + from);
       }
       to = from.plusHours(1);
@@ -72,15 +64,14 @@ final class CrewReader {
   }
 
   List<Closure> closures(Cursor owner) {
-    return owner.list("closed", "closure", 0, CrewReader::closure);
+    return owner.list("closed", CrewReader::closure);
   }
 
   private static Closure closure(Cursor closure) {
-    int before = closure.reading().problems().count();
     LocalDateTime from = closure.get().dateTime("from");
     LocalDateTime to = closure.get().dateTime("to");
     if (!to.isAfter(from)) {
-      if (closure.reading().problems().count() == before) {
+      if (closure.sound("from", "to")) {
         closure.refuse("to", "a time after from " + from);
       }
       to = from.plusDays(1);
@@ -90,8 +81,7 @@ final class CrewReader {
 
   List<Kit> kits(Cursor floor) {
     Set<String> seen = FloorReader.seen();
-    floor.atMost("kits", Bounds.MOST_KITS);
-    return floor.list("kits", "kit", 0, kit -> kit(kit, seen));
+    return floor.list("kits", kit -> kit(kit, seen));
   }
 
   private Kit kit(Cursor kit, Set<String> seen) {
@@ -99,9 +89,9 @@ final class CrewReader {
     return new Kit(
         id,
         kit.get().text("label", id),
-        kit.object("provides", "equipment", CrewReader::equipment),
-        kit.list("units", "unit", 1, this::unit),
-        kit.get().whole("alignSeconds", Bounds.SECONDS),
+        kit.object("provides", CrewReader::equipment),
+        kit.list("units", this::unit),
+        kit.get().whole("alignSeconds"),
         people(kit),
         skills(kit, "skills"),
         kit.get().textOrNull("caution"));
@@ -111,39 +101,21 @@ final class CrewReader {
     return new KitUnit(unit.get().unique("id", seenUnits), unit.get().text("place"));
   }
 
-  /** Equipment of the kinds that carry figures needs them, or the fit check could not judge. */
   static Equipment equipment(Cursor equipment) {
     String kind = equipment.get().text("kind");
-    boolean complete =
-        switch (kind) {
-          case Equipment.ROTATOR -> needed(equipment, kind, "hangingPayloadKg", "dropMm");
-          case Equipment.POWERED_SOCKET -> needed(equipment, kind, "volts", "watts", "plugs");
-          case Equipment.OVERHEAD_FRAME -> needed(equipment, kind, "heightMm");
-          default -> true;
-        };
     return new Equipment(
-        complete ? kind : Cursor.NO_TEXT,
-        equipment.get().numberOrNull("hangingPayloadKg", Bounds.MASS_KG),
-        equipment.get().wholeOrNull("dropMm", Bounds.SIZE_MM),
-        equipment.get().wholeOrNull("volts", Bounds.COUNT),
-        equipment.get().wholeOrNull("watts", Bounds.COUNT),
+        // There is no text that could stand in for the plugs which a socket needs.
+        equipment.sound("plugs") ? kind : Cursor.NO_TEXT,
+        equipment.get().numberOrNull("hangingPayloadKg"),
+        equipment.get().wholeOrNull("dropMm"),
+        equipment.get().wholeOrNull("volts"),
+        equipment.get().wholeOrNull("watts"),
         equipment.get().textOrNull("plugs"),
-        equipment.get().wholeOrNull("heightMm", Bounds.SIZE_MM));
-  }
-
-  private static boolean needed(Cursor equipment, String kind, String... fields) {
-    boolean complete = true;
-    for (String field : fields) {
-      if (!equipment.has(field)) {
-        equipment.refuse(field, "a value, since " + kind + " needs one");
-        complete = false;
-      }
-    }
-    return complete;
+        equipment.get().wholeOrNull("heightMm"));
   }
 
   List<FetchTime> fetches(Cursor floor) {
-    return floor.list("fetches", "fetch", 0, this::fetch);
+    return floor.list("fetches", this::fetch);
   }
 
   private FetchTime fetch(Cursor fetch) {
@@ -159,12 +131,12 @@ final class CrewReader {
     return new FetchTime(
         fetch.get().reference("from", origins, "a rig, the place of a unit of kit or *"),
         fetch.get().reference("to", known, "a rig or *"),
-        fetch.get().whole("seconds", Bounds.SECONDS));
+        fetch.get().whole("seconds"));
   }
 
   /** One or two people; two only where the crew has two. */
   int people(Cursor step) {
-    int people = step.get().whole("people", Bounds.PEOPLE, 1);
+    int people = step.get().whole("people");
     if (people > names.operators()) {
       step.refuse("people", "1, since the crew has only " + names.operators());
     }

@@ -4,14 +4,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.time.ZoneId;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import rigmorrow.data.json.Cursor;
-import rigmorrow.data.json.Range;
 import rigmorrow.data.json.Reading;
 import rigmorrow.data.json.Trees;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.Problems;
+import rigmorrow.data.schema.FileSchema;
 import rigmorrow.model.floor.Costs;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Rig;
@@ -49,31 +48,26 @@ public final class FloorReader {
   }
 
   static Floor read(String text, Trees.Notation notation, Reading reading) throws InputException {
-    JsonNode tree = Trees.read(text, notation, reading.problems());
-    reading.problems().throwIfAny();
+    JsonNode tree = reading.open(text, notation, FileSchema.FLOOR);
     FloorReader reader = new FloorReader(reading, FloorNames.of(tree));
-    Floor floor = Cursor.readRoot(tree, "floor", reading, reader::floor);
-    reading.problems().throwIfAny();
-    return Objects.requireNonNull(floor);
+    return reading.build(reader::floor);
   }
 
   private Floor floor(Cursor floor) {
-    floor.get().whole("version", Range.of(VERSION, VERSION));
+    floor.get().whole("version");
     SetupReader setups = new SetupReader(names);
     CrewReader crew = new CrewReader(names);
     RecipeReader recipes = new RecipeReader(names, setups, crew);
     String name = floor.get().text("name");
     ZoneId zone = floor.get().zone("zone");
-    int before = reading.problems().count();
     List<SetupAttribute> attributes = setups.attributes(floor);
     List<ChangeoverRule> rules = setups.changeovers(floor, crew);
-    boolean tablesSound = reading.problems().count() == before;
     List<Rig> rigs = new RigReader(names, setups, crew).rigs(floor);
-    if (tablesSound) {
+    if (!reading.troubled("attributes") && !reading.troubled("changeovers")) {
       ChangeoverCoverage.check(attributes, rules, rigs, reading.problems());
     }
-    Weights weights = floor.optionalObject("weights", "weights", FloorReader::weights);
-    Costs costs = floor.optionalObject("costs", "costs", FloorReader::costs);
+    Weights weights = floor.optionalObject("weights", FloorReader::weights);
+    Costs costs = floor.optionalObject("costs", FloorReader::costs);
     return new Floor(
         name,
         zone,
@@ -92,26 +86,20 @@ public final class FloorReader {
   }
 
   private static Weights weights(Cursor weights) {
-    Weights standard = Weights.DEFAULT;
     return new Weights(
-        weights.get().whole("latenessPerMinute", Bounds.POINTS, standard.latenessPerMinute()),
-        weights.get().whole("changeoverPerMinute", Bounds.POINTS, standard.changeoverPerMinute()),
-        weights.get().whole("finishingPerMinute", Bounds.POINTS, standard.finishingPerMinute()),
-        weights.get().whole("mustFactor", Range.of(1, 1_000), standard.mustFactor()));
+        weights.get().whole("latenessPerMinute"),
+        weights.get().whole("changeoverPerMinute"),
+        weights.get().whole("finishingPerMinute"),
+        weights.get().whole("mustFactor"));
   }
 
   private static Costs costs(Cursor costs) {
-    String currency = costs.get().text("currency", NO_COSTS.currency());
-    if (!currency.matches("[A-Z]{3}")) {
-      costs.refuse("currency", "three capital letters such as EUR");
-      currency = NO_COSTS.currency();
-    }
     return new Costs(
-        currency,
-        costs.get().number("operatorPerHour", Bounds.MONEY, 0),
-        costs.get().number("overtimeFactor", Range.of(1, 100), 1),
-        costs.get().number("rigPerHour", Bounds.MONEY, 0),
-        costs.get().number("latePerHour", Bounds.MONEY, 0));
+        costs.get().text("currency"),
+        costs.get().number("operatorPerHour"),
+        costs.get().number("overtimeFactor"),
+        costs.get().number("rigPerHour"),
+        costs.get().number("latePerHour"));
   }
 
   /** A fresh set to find ids that come twice. */

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import rigmorrow.data.json.Cursor;
-import rigmorrow.data.json.Range;
 import rigmorrow.data.problem.Words;
+import rigmorrow.data.schema.Shape;
 import rigmorrow.model.floor.AxisLimits;
 import rigmorrow.model.floor.CameraReach;
 import rigmorrow.model.floor.PlateRing;
@@ -27,18 +27,17 @@ final class RigReader {
 
   List<Rig> rigs(Cursor floor) {
     Set<String> seen = FloorReader.seen();
-    floor.atMost("rigs", Bounds.MOST_RIGS);
-    return floor.list("rigs", "rig", 1, rig -> rig(rig, seen));
+    return floor.list("rigs", rig -> rig(rig, seen));
   }
 
   private Rig rig(Cursor rig, Set<String> seen) {
     String id = rig.get().unique("id", seen);
     String name = rig.get().text("name", id);
-    String kind = rig.get().text("kind", "rig");
-    PlateSize size = rig.object("size", "size", RigReader::size);
-    CameraReach camera = rig.object("camera", "camera", RigReader::camera);
-    AxisLimits plate = rig.object("plate", "axis", RigReader::axis);
-    AxisLimits arm = rig.object("arm", "axis", RigReader::axis);
+    String kind = rig.get().text("kind");
+    PlateSize size = rig.object("size", RigReader::size);
+    CameraReach camera = rig.object("camera", RigReader::camera);
+    AxisLimits plate = rig.object("plate", RigReader::axis);
+    AxisLimits arm = rig.object("arm", RigReader::axis);
     Map<String, Set<String>> offers = setups.offers(rig);
     return new Rig(
         id,
@@ -48,62 +47,74 @@ final class RigReader {
         camera,
         plate,
         arm,
-        rig.list("fitted", "equipment", 0, CrewReader::equipment),
+        rig.list("fitted", CrewReader::equipment),
         rig.references("takesKit", names.kits(), "kit"),
         offers,
         setups.state(rig, "initialSetup", offers),
-        rig.get().number("changeoverFactor", Bounds.FACTOR, 1),
-        rig.get().flag("twoStepsAtOnce", false),
+        rig.get().number("changeoverFactor"),
+        rig.get().flag("twoStepsAtOnce"),
         captureFactors(rig),
-        crew.hours(rig, "open", 1),
+        crew.hours(rig, "open"),
         crew.closures(rig),
-        rig.optionalObject("ring", "ring", this::ring),
+        rig.optionalObject("ring", this::ring),
         rig.texts("cautions"));
   }
 
   private static PlateSize size(Cursor size) {
-    int before = size.reading().problems().count();
-    int plateDiameterMm = size.get().whole("plateDiameterMm", Bounds.SIZE_MM);
-    if (size.reading().problems().count() > before) {
-      plateDiameterMm = (int) Bounds.SIZE_MM.high();
-    }
+    int plateDiameterMm = size.get().whole("plateDiameterMm");
+    int edgeMarginMm = size.get().whole("edgeMarginMm");
     int mostMarginMm = (plateDiameterMm - 1) / 2;
+    if (edgeMarginMm > mostMarginMm) {
+      if (size.sound("plateDiameterMm", "edgeMarginMm")) {
+        Shape margin = size.shape("edgeMarginMm");
+        size.refuse("edgeMarginMm", margin.accepted(margin.range().to(mostMarginMm)));
+      }
+      edgeMarginMm = 0;
+    }
     return new PlateSize(
         plateDiameterMm,
-        size.get().whole("edgeMarginMm", Range.of(0, mostMarginMm), 0),
-        size.get().whole("clearDiameterMm", Bounds.SIZE_MM),
-        size.get().number("platePayloadKg", Bounds.MASS_KG),
-        size.get().number("hangingPayloadKg", Bounds.SOME_MASS_KG, 0),
-        size.get().whole("itemHeightMm", Bounds.SIZE_MM),
-        size.get().whole("plateHeightMm", Bounds.DISTANCE_MM));
+        edgeMarginMm,
+        size.get().whole("clearDiameterMm"),
+        size.get().number("platePayloadKg"),
+        size.get().number("hangingPayloadKg"),
+        size.get().whole("itemHeightMm"),
+        size.get().whole("plateHeightMm"));
   }
 
   private static CameraReach camera(Cursor camera) {
-    int armLowMm = camera.get().whole("armLowMm", Range.of(-10_000, 100_000));
+    int armLowMm = camera.get().whole("armLowMm");
+    int armHighMm = camera.get().whole("armHighMm");
+    if (armHighMm < armLowMm) {
+      if (camera.sound("armLowMm", "armHighMm")) {
+        Shape high = camera.shape("armHighMm");
+        camera.refuse("armHighMm", high.accepted(high.range().from(armLowMm)));
+      }
+      armHighMm = armLowMm;
+    }
     return new CameraReach(
         armLowMm,
-        camera.get().whole("armHighMm", Range.of(armLowMm, 100_000)),
-        camera.get().number("maxElevationDeg", Bounds.ELEVATION_DEG),
-        camera.get().whole("backgroundWidthMm", Bounds.SIZE_MM),
-        camera.get().number("cameraWriteSeconds", Bounds.SECONDS),
-        camera.get().numberOrNull("strobeRecycleSeconds", Bounds.SECONDS),
-        camera.get().flag("continuousLight", false),
-        camera.get().number("pixelsPerMm", Bounds.RATE));
+        armHighMm,
+        camera.get().number("maxElevationDeg"),
+        camera.get().whole("backgroundWidthMm"),
+        camera.get().number("cameraWriteSeconds"),
+        camera.get().numberOrNull("strobeRecycleSeconds"),
+        camera.get().flag("continuousLight"),
+        camera.get().number("pixelsPerMm"));
   }
 
   private static AxisLimits axis(Cursor axis) {
     return new AxisLimits(
-        axis.get().number("speedDegPerS", Bounds.RATE),
-        axis.get().number("accelerationDegPerS2", Bounds.RATE),
-        axis.get().number("jerkDegPerS3", Bounds.RATE),
-        axis.get().number("settleSeconds", Bounds.SECONDS));
+        axis.get().number("speedDegPerS"),
+        axis.get().number("accelerationDegPerS2"),
+        axis.get().number("jerkDegPerS3"),
+        axis.get().number("settleSeconds"));
   }
 
   private PlateRing ring(Cursor ring) {
     return new PlateRing(
-        ring.get().whole("serviceEveryTurns", Bounds.COUNT),
-        ring.get().whole("turnsSinceService", Range.of(0, 1_000_000_000), 0),
-        ring.get().whole("serviceSeconds", Bounds.SECONDS),
+        ring.get().whole("serviceEveryTurns"),
+        ring.get().whole("turnsSinceService"),
+        ring.get().whole("serviceSeconds"),
         crew.skills(ring, "skills"));
   }
 
@@ -115,7 +126,7 @@ final class RigReader {
       if (recipes != null && !recipes.contains(recipe)) {
         factors.refuse(recipe, "unknown recipe", "recipes: " + Words.choice(recipes, recipe));
       }
-      Double factor = factors.get().numberOrNull(recipe, Bounds.FACTOR);
+      Double factor = factors.get().numberOrNull(recipe);
       if (factor != null) {
         read.put(recipe, factor);
       }

@@ -1,10 +1,12 @@
 package rigmorrow.data.floor;
 
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import rigmorrow.data.json.Cursor;
 import rigmorrow.data.problem.Words;
 import rigmorrow.model.setup.AttributeValue;
@@ -16,13 +18,16 @@ import rigmorrow.model.setup.SetupAttribute;
 final class SetupReader {
   private final FloorNames names;
 
+  /** What may stand in a changeover line, by attribute: a table has many lines. */
+  private final Map<String, Set<String>> valuesOrAny = new HashMap<>();
+
   SetupReader(FloorNames names) {
     this.names = names;
   }
 
   List<SetupAttribute> attributes(Cursor floor) {
     Set<String> seen = FloorReader.seen();
-    return floor.list("attributes", "attribute", 0, attribute -> attribute(attribute, seen));
+    return floor.list("attributes", attribute -> attribute(attribute, seen));
   }
 
   private SetupAttribute attribute(Cursor attribute, Set<String> seenAttributes) {
@@ -31,24 +36,21 @@ final class SetupReader {
     return new SetupAttribute(
         id,
         attribute.get().text("label", id),
-        attribute.list("values", "value", 1, value -> value(value, seen)));
+        attribute.list("values", value -> value(value, seen)));
   }
 
   private static AttributeValue value(Cursor value, Set<String> seen) {
     String id = value.get().unique("id", seen);
-    if (id.equals(ChangeoverRule.ANY)) {
-      value.refuse("id", "a name; * stands for any value");
-    }
     return new AttributeValue(
         id,
         value.get().text("label", id),
-        value.get().numberOrNull("frictionCoefficient", Bounds.FACTOR),
+        value.get().numberOrNull("frictionCoefficient"),
         value.words("refusedFinishes"),
         value.get().textOrNull("caution"));
   }
 
   List<ChangeoverRule> changeovers(Cursor floor, CrewReader crew) {
-    return floor.list("changeovers", "changeover", 0, rule -> changeover(rule, crew));
+    return floor.list("changeovers", rule -> changeover(rule, crew));
   }
 
   private ChangeoverRule changeover(Cursor rule, CrewReader crew) {
@@ -58,21 +60,26 @@ final class SetupReader {
         valueOrAny(rule, "from", attribute),
         valueOrAny(rule, "to", attribute),
         rule.references("rigs", names.rigs(), "rigs"),
-        rule.get().whole("attendedSeconds", Bounds.SECONDS),
-        rule.get().whole("unattendedSeconds", Bounds.SECONDS, 0),
+        rule.get().whole("attendedSeconds"),
+        rule.get().whole("unattendedSeconds"),
         crew.people(rule),
         crew.skills(rule, "skills"),
         rule.get().textOrNull("step"));
   }
 
   private String valueOrAny(Cursor rule, String field, String attribute) {
+    Set<String> known = valuesOrAny.computeIfAbsent(attribute, this::valuesOrAny);
+    return rule.get().reference(field, known, "a value of " + attribute + " or *");
+  }
+
+  private @Nullable Set<String> valuesOrAny(String attribute) {
     Set<String> values = names.valuesOf(attribute);
     if (values == null) {
-      return rule.get().text(field);
+      return null;
     }
     Set<String> known = new LinkedHashSet<>(values);
     known.add(ChangeoverRule.ANY);
-    return rule.get().reference(field, known, "a value of " + attribute + " or *");
+    return known;
   }
 
   /** A request of a recipe or an item: attributes may be left out. */

@@ -8,10 +8,6 @@ import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.time.temporal.ChronoField;
-import java.time.temporal.TemporalAccessor;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
@@ -19,13 +15,12 @@ import org.jspecify.annotations.Nullable;
 import rigmorrow.data.problem.Words;
 
 /**
- * Reads single values of the object a cursor stands on. A method with {@code otherwise} takes a
- * field that may be missing; one with {@code OrNull} gives null then; any other notes a problem.
- * Values out of bounds or of a wrong kind are noted, and something sound is handed out.
+ * Reads single values of the object a cursor stands on. The schema has looked at them before: kind,
+ * bounds and whether they are there. A field that is missing has the schema's default; without one
+ * a method with {@code OrNull} gives null. In the place of a value that was refused something sound
+ * is handed out.
  */
 public final class Scalars {
-  static final String TEXT = "a text that is not empty; put digits in quotes";
-
   private static final LocalDateTime SOME_TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
 
   private final Cursor cursor;
@@ -36,14 +31,7 @@ public final class Scalars {
 
   /** A text. */
   public String text(String field) {
-    String text = textOrNull(field);
-    if (text == null) {
-      if (!cursor.has(field)) {
-        cursor.refuse(field, TEXT);
-      }
-      return Cursor.NO_TEXT;
-    }
-    return text;
+    return text(field, cursor.shape(field).standard().asText(Cursor.NO_TEXT));
   }
 
   /** A text, or another when it is missing. */
@@ -54,12 +42,13 @@ public final class Scalars {
 
   /** A text, or null when it is missing. */
   public @Nullable String textOrNull(String field) {
-    JsonNode value = cursor.value(field);
+    JsonNode value = cursor.soundValue(field);
     if (value.isMissingNode()) {
       return null;
     }
-    if (!value.isTextual() || value.textValue().isBlank()) {
-      cursor.refuse(field, TEXT);
+    // The schema's pattern does not know every blank there is.
+    if (value.textValue().isBlank()) {
+      refuse(field);
       return null;
     }
     return value.textValue();
@@ -76,11 +65,7 @@ public final class Scalars {
 
   /** A text that may be empty. */
   public String anyText(String field) {
-    JsonNode value = cursor.value(field);
-    if (!value.isTextual()) {
-      cursor.refuse(field, "a text");
-    }
-    return value.asText();
+    return cursor.soundValue(field).asText();
   }
 
   /** One of the known words; a null set accepts any. */
@@ -94,96 +79,65 @@ public final class Scalars {
   }
 
   /** A whole number. */
-  public int whole(String field, Range range) {
-    return orStandIn(wholeOrNull(field, range), field, range, "a whole number").intValue();
-  }
-
-  /** A whole number, or another when it is missing. */
-  public int whole(String field, Range range, int otherwise) {
-    Integer value = wholeOrNull(field, range);
-    return value == null ? otherwise : value;
+  public int whole(String field) {
+    return (int) large(field);
   }
 
   /** A whole number, or null when it is missing. */
-  public @Nullable Integer wholeOrNull(String field, Range range) {
-    JsonNode value = cursor.value(field);
-    if (value.isMissingNode()) {
-      return null;
-    }
-    if (!value.isIntegralNumber() || !value.canConvertToInt() || !range.holds(value.intValue())) {
-      cursor.refuse(field, range.phrase("a whole number"));
-      return (int) range.standIn();
-    }
-    return value.intValue();
+  public @Nullable Integer wholeOrNull(String field) {
+    return cursor.has(field) || cursor.refused(field) ? whole(field) : null;
   }
 
   /** A whole number that may be large. */
-  public long large(String field, long least) {
-    JsonNode value = cursor.value(field);
-    if (!value.isIntegralNumber() || !value.canConvertToLong() || value.longValue() < least) {
-      cursor.refuse(field, "a whole number of at least " + least);
-      return least;
+  public long large(String field) {
+    JsonNode value = cursor.soundValue(field);
+    // To the schema 850.0 is whole; we want no point, so that nobody thinks parts would be kept.
+    if (value.isNumber() && !value.isIntegralNumber()) {
+      refuse(field);
+      return (long) cursor.shape(field).standIn();
     }
-    return value.longValue();
+    return value.isMissingNode() ? (long) cursor.shape(field).standIn() : value.longValue();
   }
 
   /** A number. */
-  public double number(String field, Range range) {
-    return orStandIn(numberOrNull(field, range), field, range, "a number").doubleValue();
-  }
-
-  /** A number, or another when it is missing. */
-  public double number(String field, Range range, double otherwise) {
-    Double value = numberOrNull(field, range);
-    return value == null ? otherwise : value;
+  public double number(String field) {
+    JsonNode value = cursor.soundValue(field);
+    return value.isMissingNode() ? cursor.shape(field).standIn() : value.doubleValue();
   }
 
   /** A number, or null when it is missing. */
-  public @Nullable Double numberOrNull(String field, Range range) {
-    JsonNode value = cursor.value(field);
-    if (value.isMissingNode()) {
-      return null;
-    }
-    if (!value.isNumber() || !range.holds(value.doubleValue())) {
-      cursor.refuse(field, range.phrase("a number"));
-      return range.standIn();
-    }
-    return value.doubleValue();
+  public @Nullable Double numberOrNull(String field) {
+    return cursor.has(field) || cursor.refused(field) ? number(field) : null;
   }
 
-  /** True or false, or another when it is missing. */
-  public boolean flag(String field, boolean otherwise) {
+  /** True or false. */
+  public boolean flag(String field) {
     Boolean value = flagOrNull(field);
-    return value == null ? otherwise : value;
+    return value == null ? cursor.shape(field).standard().asBoolean() : value;
   }
 
   /** True or false, or null when it is missing. */
   public @Nullable Boolean flagOrNull(String field) {
-    JsonNode value = cursor.value(field);
-    if (value.isMissingNode()) {
-      return null;
-    }
-    if (!value.isBoolean()) {
-      cursor.refuse(field, "true or false");
-      return false;
-    }
-    return value.booleanValue();
+    JsonNode value = cursor.soundValue(field);
+    return value.isMissingNode() ? null : (Boolean) value.booleanValue();
   }
 
-  /** A constant by its name in small letters with hyphens, or another when it is missing. */
+  /** A constant by its name in small letters with hyphens. */
+  public <E extends Enum<E>> E constant(String field, Class<E> type) {
+    E constant = constantOrNull(field, type);
+    return constant == null ? type.getEnumConstants()[0] : constant;
+  }
+
+  /** A constant by its name in small letters with hyphens, or null when it is missing. */
   public <E extends Enum<E>> @Nullable E constantOrNull(String field, Class<E> type) {
-    JsonNode value = cursor.value(field);
-    if (value.isMissingNode()) {
-      return null;
-    }
+    JsonNode value = cursor.soundValue(field);
+    String given = value.isMissingNode() ? cursor.shape(field).standard().asText() : value.asText();
     for (E constant : type.getEnumConstants()) {
-      if (word(constant).equals(value.textValue())) {
+      if (word(constant).equals(given)) {
         return constant;
       }
     }
-    List<String> words = Arrays.stream(type.getEnumConstants()).map(Scalars::word).toList();
-    cursor.refuse(field, Words.choice(words, value.textValue()));
-    return type.getEnumConstants()[0];
+    return null;
   }
 
   /** A constant as files name it: {@code needs-measuring}. */
@@ -193,25 +147,17 @@ public final class Scalars {
 
   /** A time of day. */
   public LocalTime time(String field) {
-    return parsed(field, LocalTime::parse, LocalTime.MIDNIGHT, "a time such as 07:30");
+    return parsed(field, LocalTime::parse, LocalTime.MIDNIGHT);
   }
 
   /** A date. */
   public LocalDate date(String field) {
-    return parsed(
-        field,
-        text -> inReach(LocalDate.parse(text), text),
-        SOME_TIME.toLocalDate(),
-        "a date such as 2026-11-26");
+    return parsed(field, LocalDate::parse, SOME_TIME.toLocalDate());
   }
 
   /** A date and time in the floor's zone. */
   public LocalDateTime dateTime(String field) {
-    return parsed(
-        field,
-        text -> inReach(LocalDateTime.parse(text), text),
-        SOME_TIME,
-        "a date and time such as 2026-11-26T09:00");
+    return parsed(field, LocalDateTime::parse, SOME_TIME);
   }
 
   /** A date and time in the floor's zone, or null when it is missing. */
@@ -221,46 +167,29 @@ public final class Scalars {
 
   /** A date and time with its offset from UTC. */
   public OffsetDateTime offsetTime(String field) {
-    return parsed(
-        field,
-        text -> inReach(OffsetDateTime.parse(text), text),
-        SOME_TIME.atOffset(ZoneOffset.UTC),
-        "a date and time with offset such as 2026-11-26T09:00:00+01:00");
+    return parsed(field, OffsetDateTime::parse, SOME_TIME.atOffset(ZoneOffset.UTC));
   }
 
   /** A time zone. */
   public ZoneId zone(String field) {
-    return parsed(field, ZoneId::of, ZoneOffset.UTC, "a zone such as Europe/Berlin");
+    return parsed(field, ZoneId::of, ZoneOffset.UTC);
   }
 
-  /** A year far off is a slip, and seconds would not hold it. */
-  private static <T extends TemporalAccessor> T inReach(T date, String text) {
-    int year = date.get(ChronoField.YEAR);
-    if (year < 1900 || year > 2999) {
-      throw new DateTimeException(text);
+  /** The schema knows how a date is written, not that June has thirty days. */
+  private <T> T parsed(String field, Function<String, T> parser, T standIn) {
+    JsonNode value = cursor.soundValue(field);
+    if (value.isMissingNode()) {
+      return standIn;
     }
-    return date;
+    try {
+      return parser.apply(value.textValue());
+    } catch (DateTimeException e) {
+      refuse(field);
+      return standIn;
+    }
   }
 
-  private <T> T parsed(String field, Function<String, T> parser, T standIn, String accepted) {
-    JsonNode value = cursor.value(field);
-    if (value.isTextual()) {
-      try {
-        return parser.apply(value.textValue());
-      } catch (DateTimeException e) {
-        cursor.refuse(field, accepted);
-        return standIn;
-      }
-    }
-    cursor.refuse(field, accepted);
-    return standIn;
-  }
-
-  private Number orStandIn(@Nullable Number value, String field, Range range, String kind) {
-    if (value == null) {
-      cursor.refuse(field, range.phrase(kind));
-      return range.standIn();
-    }
-    return value;
+  private void refuse(String field) {
+    cursor.refuse(field, cursor.shape(field).accepted());
   }
 }

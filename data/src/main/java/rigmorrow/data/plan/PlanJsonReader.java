@@ -1,17 +1,15 @@
 package rigmorrow.data.plan;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Objects;
 import rigmorrow.data.json.Cursor;
-import rigmorrow.data.json.Range;
 import rigmorrow.data.json.Reading;
 import rigmorrow.data.json.Trees;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.Problems;
+import rigmorrow.data.schema.FileSchema;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.KitUse;
 import rigmorrow.model.plan.LeftOut;
@@ -32,8 +30,6 @@ public final class PlanJsonReader {
   /** The version of the format that is read and written. */
   public static final int VERSION = 1;
 
-  private static final Range COUNT = Range.of(0, Integer.MAX_VALUE);
-
   /** Times further from the plan's first day than this are slips. */
   private static final Duration REACH = Duration.ofDays(400);
 
@@ -53,49 +49,45 @@ public final class PlanJsonReader {
   }
 
   static Plan read(String text, Reading reading) throws InputException {
-    JsonNode tree = Trees.read(text, Trees.Notation.JSON, reading.problems());
-    reading.problems().throwIfAny();
-    PlanJsonReader reader = new PlanJsonReader();
-    Plan plan = Cursor.readRoot(tree, "plan", reading, reader::plan);
-    reading.problems().throwIfAny();
-    return Objects.requireNonNull(plan);
+    reading.open(text, Trees.Notation.JSON, FileSchema.PLAN);
+    return reading.build(new PlanJsonReader()::plan);
   }
 
   private Plan plan(Cursor plan) {
-    plan.get().whole("version", Range.of(VERSION, VERSION));
+    plan.get().whole("version");
     String floor = plan.get().text("floor");
     ZoneId zone = plan.get().zone("zone");
     LocalDate date = plan.get().date("date");
-    int days = plan.get().whole("days", Range.of(1, 31));
+    int days = plan.get().whole("days");
     clock = new PlanClock(zone, date, days);
     return new Plan(
         floor,
         zone,
         date,
         days,
-        plan.list("rigs", "rigPlan", 0, this::rig),
-        plan.list("leftOut", "leftOut", 0, PlanJsonReader::leftOut),
-        plan.object("figures", "figures", this::figures),
-        plan.object("origin", "origin", PlanJsonReader::origin));
+        plan.list("rigs", this::rig),
+        plan.list("leftOut", PlanJsonReader::leftOut),
+        plan.object("figures", this::figures),
+        plan.object("origin", PlanJsonReader::origin));
   }
 
   private RigPlan rig(Cursor rig) {
-    return new RigPlan(rig.get().text("rig"), rig.list("jobs", "plannedJob", 0, this::job));
+    return new RigPlan(rig.get().text("rig"), rig.list("jobs", this::job));
   }
 
   private PlannedJob job(Cursor job) {
-    Attended capture = job.object("capture", "part", this::attended);
+    Attended capture = job.object("capture", this::attended);
     return new PlannedJob(
         job.get().text("job"),
-        job.list("steps", "step", 0, PlanJsonReader::step),
-        job.optionalObject("changeover", "part", this::attended),
+        job.list("steps", PlanJsonReader::step),
+        job.optionalObject("changeover", this::attended),
         second(job, "warmedUpAt"),
-        job.object("load", "part", this::attended),
+        job.object("load", this::attended),
         capture.span(),
         capture.operators(),
-        job.object("unload", "part", this::attended),
-        job.list("kit", "kitUse", 0, PlanJsonReader::kit),
-        job.get().whole("lateSeconds", COUNT));
+        job.object("unload", this::attended),
+        job.list("kit", PlanJsonReader::kit),
+        job.get().whole("lateSeconds"));
   }
 
   private Attended attended(Cursor part) {
@@ -103,11 +95,10 @@ public final class PlanJsonReader {
   }
 
   private Span span(Cursor part) {
-    int before = part.reading().problems().count();
     int start = second(part, "startsAt");
     int end = second(part, "endsAt");
     if (end < start) {
-      if (part.reading().problems().count() == before) {
+      if (part.sound("startsAt", "endsAt")) {
         part.refuse("endsAt", "a time not before startsAt");
       }
       end = start;
@@ -116,11 +107,10 @@ public final class PlanJsonReader {
   }
 
   private int second(Cursor owner, String field) {
-    int before = owner.reading().problems().count();
     Duration since =
         Duration.between(clock.at(0).toInstant(), owner.get().offsetTime(field).toInstant());
     if (since.abs().compareTo(REACH) > 0) {
-      if (owner.reading().problems().count() == before) {
+      if (owner.sound(field)) {
         owner.refuse(field, "a time within " + REACH.toDays() + " days of " + clock.date());
       }
       return 0;
@@ -131,9 +121,9 @@ public final class PlanJsonReader {
   private static ChangeoverStep step(Cursor step) {
     return new ChangeoverStep(
         step.get().anyText("text"),
-        step.get().whole("attendedSeconds", COUNT),
-        step.get().whole("unattendedSeconds", COUNT),
-        step.get().whole("people", Range.of(1, 2)),
+        step.get().whole("attendedSeconds"),
+        step.get().whole("unattendedSeconds"),
+        step.get().whole("people"),
         step.words("skills"));
   }
 
@@ -142,36 +132,32 @@ public final class PlanJsonReader {
   }
 
   private static LeftOut leftOut(Cursor job) {
-    LeftOut.Cause cause = job.get().constantOrNull("cause", LeftOut.Cause.class);
-    if (cause == null) {
-      job.refuse("cause", "needs-measuring, no-rig or no-room");
-      cause = LeftOut.Cause.NO_ROOM;
-    }
+    LeftOut.Cause cause = job.get().constant("cause", LeftOut.Cause.class);
     List<String> sentences = job.texts("sentences");
     return new LeftOut(job.get().text("job"), cause, sentences);
   }
 
   private PlanFigures figures(Cursor figures) {
     return new PlanFigures(
-        figures.get().large("hard", 0),
-        figures.get().large("leftOutPoints", 0),
-        figures.get().large("latenessPoints", 0),
-        figures.get().large("changeoverPoints", 0),
-        figures.get().large("finishingPoints", 0),
-        figures.get().whole("planned", COUNT),
-        figures.get().whole("leftOut", COUNT),
-        figures.get().whole("lateJobs", COUNT),
-        figures.get().large("lateSeconds", 0),
-        figures.get().large("changeoverSeconds", 0),
+        figures.get().large("hard"),
+        figures.get().large("leftOutPoints"),
+        figures.get().large("latenessPoints"),
+        figures.get().large("changeoverPoints"),
+        figures.get().large("finishingPoints"),
+        figures.get().whole("planned"),
+        figures.get().whole("leftOut"),
+        figures.get().whole("lateJobs"),
+        figures.get().large("lateSeconds"),
+        figures.get().large("changeoverSeconds"),
         second(figures, "finishedAt"));
   }
 
   private static PlanOrigin origin(Cursor origin) {
     return new PlanOrigin(
         origin.get().anyText("method"),
-        origin.get().large("seed", Long.MIN_VALUE),
-        origin.get().whole("solvers", COUNT),
-        origin.get().large("stepLimit", 0),
+        origin.get().large("seed"),
+        origin.get().whole("solvers"),
+        origin.get().large("stepLimit"),
         origin.get().anyText("stopped"));
   }
 }

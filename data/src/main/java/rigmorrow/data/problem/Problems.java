@@ -41,6 +41,11 @@ public final class Problems {
     return List.copyOf(found);
   }
 
+  /** Everything noted so far. */
+  public List<InputProblem> all() {
+    return List.copyOf(found);
+  }
+
   /** True when nothing was noted. */
   public boolean none() {
     return found.isEmpty();

@@ -157,7 +157,7 @@ public final class JobDraft {
         (LocalDateTime) get(JobField.ARRIVES_AT),
         (LocalDateTime) get(JobField.LEAVES_AT),
         dueAt == null ? null : new Promise(dueAt, flag(JobField.MUST)),
-        whole(JobField.WEIGHT, 1),
+        whole(JobField.WEIGHT),
         (String) get(JobField.NOTE));
   }
 
@@ -175,9 +175,9 @@ public final class JobDraft {
         (Integer) get(JobField.OFFSET_MM),
         (String) get(JobField.FINISH),
         flag(JobField.GLASS),
-        whole(JobField.HANDS_NEEDED, 1),
+        whole(JobField.HANDS_NEEDED),
         flag(JobField.HOLDER),
-        holderMassKg == null ? 0 : holderMassKg,
+        holderMassKg == null ? JobField.HOLDER_MASS_KG.standard() : holderMassKg,
         builtHanging(),
         builtPower(),
         heightSource(),
@@ -212,9 +212,9 @@ public final class JobDraft {
     return given == null ? otherwise : given;
   }
 
-  private int whole(JobField field, int otherwise) {
+  private int whole(JobField field) {
     Integer given = (Integer) get(field);
-    return given == null ? otherwise : given;
+    return given == null ? (int) field.standard() : given;
   }
 
   private boolean flag(JobField field) {

@@ -2,7 +2,9 @@ package rigmorrow.data.shot;
 
 import java.util.Arrays;
 import java.util.Optional;
-import rigmorrow.data.json.Range;
+import rigmorrow.data.schema.FileSchema;
+import rigmorrow.data.schema.Range;
+import rigmorrow.data.schema.Shape;
 
 /**
  * What a shot list says of a job: one constant for each field, in the order they are written. Only
@@ -15,25 +17,25 @@ public enum JobField {
   NAME("name", Type.TEXT),
   SAMPLE("sample", Type.TEXT),
   RECIPE("recipe", Type.TEXT),
-  LENGTH_MM("lengthMm", Type.WHOLE, Range.of(1, JobField.LONGEST_MM)),
-  WIDTH_MM("widthMm", Type.WHOLE, Range.of(1, JobField.LONGEST_MM)),
-  HEIGHT_MM("heightMm", Type.WHOLE, Range.of(1, JobField.LONGEST_MM)),
-  MASS_KG("massKg", Type.NUMBER, Range.above(0, JobField.HEAVIEST_KG)),
-  BASE_LENGTH_MM("baseLengthMm", Type.WHOLE, Range.of(1, JobField.LONGEST_MM)),
-  BASE_WIDTH_MM("baseWidthMm", Type.WHOLE, Range.of(1, JobField.LONGEST_MM)),
-  ROTATION_DIAMETER_MM("rotationDiameterMm", Type.WHOLE, Range.of(1, JobField.LONGEST_MM)),
-  CENTRE_OF_MASS_HEIGHT_MM("centreOfMassHeightMm", Type.WHOLE, Range.of(1, JobField.LONGEST_MM)),
-  OFFSET_MM("offsetMm", Type.WHOLE, Range.of(0, JobField.LONGEST_MM)),
+  LENGTH_MM("lengthMm", Type.WHOLE),
+  WIDTH_MM("widthMm", Type.WHOLE),
+  HEIGHT_MM("heightMm", Type.WHOLE),
+  MASS_KG("massKg", Type.NUMBER),
+  BASE_LENGTH_MM("baseLengthMm", Type.WHOLE),
+  BASE_WIDTH_MM("baseWidthMm", Type.WHOLE),
+  ROTATION_DIAMETER_MM("rotationDiameterMm", Type.WHOLE),
+  CENTRE_OF_MASS_HEIGHT_MM("centreOfMassHeightMm", Type.WHOLE),
+  OFFSET_MM("offsetMm", Type.WHOLE),
   FINISH("finish", Type.TEXT),
   GLASS("glass", Type.FLAG),
-  HANDS_NEEDED("handsNeeded", Type.WHOLE, Range.of(1, 3)),
+  HANDS_NEEDED("handsNeeded", Type.WHOLE),
   HOLDER("holder", Type.FLAG),
-  HOLDER_MASS_KG("holderMassKg", Type.NUMBER, Range.of(0, JobField.HEAVIEST_KG)),
-  HANGING_MASS_KG("hangingMassKg", Type.NUMBER, Range.above(0, JobField.HEAVIEST_KG)),
-  HANGING_DROP_MM("hangingDropMm", Type.WHOLE, Range.of(1, JobField.LONGEST_MM)),
+  HOLDER_MASS_KG("holderMassKg", Type.NUMBER),
+  HANGING_MASS_KG("hangingMassKg", Type.NUMBER),
+  HANGING_DROP_MM("hangingDropMm", Type.WHOLE),
   STANDS("stands", Type.FLAG),
-  VOLTS("volts", Type.WHOLE, Range.of(1, 1_000)),
-  WATTS("watts", Type.WHOLE, Range.of(1, 100_000)),
+  VOLTS("volts", Type.WHOLE),
+  WATTS("watts", Type.WHOLE),
   PLUG("plug", Type.TEXT),
   HEIGHT_SOURCE("heightSource", Type.HEIGHT_SOURCE),
   ESTIMATED("estimated", Type.FLAG),
@@ -41,14 +43,8 @@ public enum JobField {
   LEAVES_AT("leavesAt", Type.TIME),
   DUE_AT("dueAt", Type.TIME),
   MUST("must", Type.FLAG),
-  WEIGHT("weight", Type.WHOLE, Range.of(1, 1_000)),
+  WEIGHT("weight", Type.WHOLE),
   NOTE("note", Type.TEXT);
-
-  /** A hundred metres: a larger figure is a slip in the unit. */
-  private static final int LONGEST_MM = 100_000;
-
-  /** Ten tonnes: a larger figure is a slip in the unit. */
-  private static final double HEAVIEST_KG = 10_000;
 
   /** What kind of value a field takes. */
   public enum Type {
@@ -66,18 +62,15 @@ public enum JobField {
     HEIGHT_SOURCE
   }
 
+  /** What the schema of shot lists says of jobs. */
+  private static final Shape JOB = FileSchema.SHOT_LIST.shape().property("jobs").element();
+
   private final String key;
   private final Type type;
-  private final Range range;
 
   JobField(String key, Type type) {
-    this(key, type, Range.of(0, 0));
-  }
-
-  JobField(String key, Type type, Range range) {
     this.key = key;
     this.type = type;
-    this.range = range;
   }
 
   /** The field's name in shot list JSON. */
@@ -97,15 +90,20 @@ public enum JobField {
 
   /** Bounds of the figure, for the types that are figures. */
   public Range range() {
-    return range;
+    return JOB.property(key).range();
+  }
+
+  /** The figure that is meant where none is given. */
+  double standard() {
+    return JOB.property(key).standard().doubleValue();
   }
 
   /** What the field accepts, as a phrase for the user. */
   public String accepted() {
     return switch (type) {
       case TEXT -> "a text that is not empty";
-      case WHOLE -> range.phrase("a whole number");
-      case NUMBER -> range.phrase("a number");
+      case WHOLE -> range().phrase("a whole number");
+      case NUMBER -> range().phrase("a number");
       case FLAG -> "true or false";
       case TIME -> "a date and time such as 2026-11-26T09:00";
       case HEIGHT_SOURCE -> "list, device or hand";

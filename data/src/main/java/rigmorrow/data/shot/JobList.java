@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import rigmorrow.data.problem.Place;
 import rigmorrow.data.problem.Problems;
 import rigmorrow.model.floor.Floor;
@@ -44,7 +45,7 @@ public final class JobList {
 
   /** Ids of all jobs taken, those with problems too. */
   public Set<String> ids() {
-    return Set.copyOf(placesById.keySet());
+    return new TreeSet<>(placesById.keySet());
   }
 
   /** The jobs without problems, in file order. */

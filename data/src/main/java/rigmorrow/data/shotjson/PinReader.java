@@ -9,8 +9,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.data.json.Cursor;
-import rigmorrow.data.json.Range;
-import rigmorrow.data.json.Scalars;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Rig;
 import rigmorrow.model.shot.Pin;
@@ -35,7 +33,7 @@ final class PinReader {
   }
 
   List<Pin> pins(Cursor list) {
-    return list.list("pins", "pin", 0, this::pin);
+    return list.list("pins", this::pin);
   }
 
   private Pin pin(Cursor pin) {
@@ -44,32 +42,22 @@ final class PinReader {
       pin.refuse("job", "a job that is not pinned yet");
     }
     String rig = pin.get().reference("rig", rigs, "a rig");
-    Integer place = pin.get().wholeOrNull("place", Range.of(0, 100_000));
-    if (place != null && !rig.equals(Cursor.NO_TEXT) && !takenPlaces.add(rig + " " + place)) {
+    Integer place = pin.get().wholeOrNull("place");
+    if (place != null
+        && pin.sound("place")
+        && !rig.equals(Cursor.NO_TEXT)
+        && !takenPlaces.add(rig + " " + place)) {
       pin.refuse("place", "a place of " + rig + " that no other job is pinned to");
     }
     LocalDateTime startsAt = startsAt(pin);
-    PinState given = pin.get().constantOrNull("state", PinState.class);
-    PinState state = given == null ? PinState.PLANNED : given;
-    if (state != PinState.PLANNED) {
-      needed(pin, "place", place, state);
-      needed(pin, "startsAt", startsAt, state);
-    }
-    return new Pin(job, rig, place, startsAt, state);
+    return new Pin(job, rig, place, startsAt, pin.get().constant("state", PinState.class));
   }
 
   private @Nullable LocalDateTime startsAt(Cursor pin) {
-    int before = pin.reading().problems().count();
     LocalDateTime startsAt = pin.get().dateTimeOrNull("startsAt");
-    if (startsAt != null && pin.reading().problems().count() == before) {
+    if (startsAt != null && pin.sound("startsAt")) {
       ShotJsonReader.nearPlan(pin, "startsAt", startsAt, planDate);
     }
     return startsAt;
-  }
-
-  private static void needed(Cursor pin, String field, @Nullable Object value, PinState state) {
-    if (value == null) {
-      pin.refuse(field, "a value, since the job is " + Scalars.word(state));
-    }
   }
 }

@@ -1,18 +1,16 @@
 package rigmorrow.data.shotjson;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.data.json.Cursor;
-import rigmorrow.data.json.Range;
 import rigmorrow.data.json.Reading;
 import rigmorrow.data.json.Scalars;
 import rigmorrow.data.json.Trees;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.Problems;
+import rigmorrow.data.schema.FileSchema;
 import rigmorrow.data.shot.JobDraft;
 import rigmorrow.data.shot.JobField;
 import rigmorrow.data.shot.JobList;
@@ -51,23 +49,18 @@ public final class ShotJsonReader {
 
   static ShotList read(String text, Trees.Notation notation, Floor floor, Reading reading)
       throws InputException {
-    Problems problems = reading.problems();
-    JsonNode tree = Trees.read(text, notation, problems);
-    problems.throwIfAny();
-    ShotJsonReader reader = new ShotJsonReader(floor, problems);
-    ShotList list = Cursor.readRoot(tree, "shotList", reading, reader::shotList);
-    problems.throwIfAny();
-    return Objects.requireNonNull(list);
+    reading.open(text, notation, FileSchema.SHOT_LIST);
+    ShotJsonReader reader = new ShotJsonReader(floor, reading.problems());
+    return reading.build(reader::shotList);
   }
 
   private ShotList shotList(Cursor list) {
-    list.get().whole("version", Range.of(VERSION, VERSION));
-    int before = problems.count();
+    list.get().whole("version");
     LocalDate date = list.get().date("date");
-    LocalDate soundDate = problems.count() > before ? null : date;
-    int days = list.get().whole("days", Range.of(1, 31), 1);
+    LocalDate soundDate = list.sound("date") ? date : null;
+    int days = list.get().whole("days");
     JobList jobs = new JobList(floor, problems);
-    list.list("jobs", "job", 0, job -> take(job, jobs, soundDate));
+    list.list("jobs", job -> take(job, jobs, soundDate));
     List<Pin> pins = new PinReader(floor, jobs.ids(), soundDate).pins(list);
     return new ShotList(date, days, jobs.jobs(), pins);
   }
@@ -75,13 +68,13 @@ public final class ShotJsonReader {
   private JobDraft take(Cursor job, JobList jobs, @Nullable LocalDate date) {
     JobDraft draft = new JobDraft();
     for (JobField field : JobField.values()) {
-      int before = problems.count();
       Object value = value(job.get(), field);
-      if (value instanceof LocalDateTime time && problems.count() == before) {
+      if (value instanceof LocalDateTime time && job.sound(field.key())) {
         nearPlan(job, field.key(), time, date);
       }
-      draft.set(field, value);
-      if (problems.count() > before) {
+      if (job.sound(field.key()) || isMissingRecipe(job, field)) {
+        draft.set(field, value);
+      } else {
         draft.refuse(field);
       }
     }
@@ -96,6 +89,11 @@ public final class ShotJsonReader {
     return draft;
   }
 
+  /** Whoever names no recipe is best told which recipes there are, and that the checks do. */
+  private static boolean isMissingRecipe(Cursor job, JobField field) {
+    return field == JobField.RECIPE && !job.has(field.key());
+  }
+
   /** Notes a time far from the plan's date; null judges none. */
   static void nearPlan(Cursor owner, String field, LocalDateTime time, @Nullable LocalDate date) {
     if (date != null && !PlanReach.holds(time.toLocalDate(), date)) {
@@ -107,8 +105,8 @@ public final class ShotJsonReader {
     String key = field.key();
     return switch (field.type()) {
       case TEXT -> job.textOrNull(key);
-      case WHOLE -> job.wholeOrNull(key, field.range());
-      case NUMBER -> job.numberOrNull(key, field.range());
+      case WHOLE -> job.wholeOrNull(key);
+      case NUMBER -> job.numberOrNull(key);
       case FLAG -> job.flagOrNull(key);
       case TIME -> job.dateTimeOrNull(key);
       case HEIGHT_SOURCE -> job.constantOrNull(key, HeightSource.class);

@@ -47,6 +47,14 @@ class FloorReaderTest {
   }
 
   @Test
+  void takesTheSameDefaultsForAnEmptySectionAsForNone() throws Exception {
+    String none = TINY.replaceAll("(?m)^(weights|costs): .*$", "");
+    String empty = none + "\nweights: {}\ncosts: {}\n";
+    assertThat(FloorReader.read("empty", empty, Trees.Notation.YAML))
+        .isEqualTo(FloorReader.read("none", none, Trees.Notation.YAML));
+  }
+
+  @Test
   void tellsProblemsOfAllSectionsAtOnce() {
     String broken =
         TINY.replace("zone: Europe/Berlin", "zone: Europe/Nowhere")

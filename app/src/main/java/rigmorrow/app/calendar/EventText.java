@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import rigmorrow.app.runsheet.Duty;
 import rigmorrow.app.runsheet.JobCard;
-import rigmorrow.app.runsheet.text.Caution;
 
 /** What an event says of its job: the same as the run sheet, in lines. */
 final class EventText {
@@ -72,7 +71,7 @@ final class EventText {
 
   private String tail(List<String> lines, JobCard card, List<String> general) {
     lines.addAll(card.sampleTimes());
-    card.cautions().stream().map(Caution::full).forEach(text -> lines.add("Mind: " + text));
+    card.cautions().forEach(text -> lines.add("Mind: " + text));
     general.forEach(text -> lines.add("Mind: " + text));
     add(lines, "Note: ", card.note());
     lines.add("Times in " + zone);

@@ -108,7 +108,10 @@ final class DemoCommand implements Callable<Integer> {
     Batch batch = new Inputs(session).batch(asFiles(made), null);
     Planning.noteEarlyPromises(batch, session);
     Planning planning = Planning.of(batch, settings, search.firstOnly, session);
-    PlanOutput.write(folder.path(), batch, planning.plan());
+    String note = PlanOutput.write(folder.path(), batch, planning.plan());
+    if (!note.isEmpty()) {
+      session.note(note);
+    }
     folder.keepTrackOf(PlanOutput.names());
     return new PlanTeller(session, common.json, brief).tell(planning, out.toString());
   }

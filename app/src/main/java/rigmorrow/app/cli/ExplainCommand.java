@@ -13,8 +13,8 @@ import rigmorrow.app.explain.ExplainText;
 import rigmorrow.app.files.Inputs;
 import rigmorrow.app.files.PlannedBatch;
 import rigmorrow.app.files.RefusedException;
+import rigmorrow.app.planning.HandedOut;
 import rigmorrow.app.report.Json;
-import rigmorrow.app.terminal.ExitCodes;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
@@ -67,13 +67,13 @@ final class ExplainCommand implements Callable<Integer> {
     if (job == null) {
       List<Trouble> troubles = explainer.troubles();
       session.print(common.json ? List.of(Json.text(json.of(troubles))) : text.troubles(troubles));
-      return ExitCodes.DONE;
+      return HandedOut.exitCode(planned.breaches(), session);
     }
     Explanation answer = explainer.explain(job);
     Explanation shown = rig == null ? answer : answer.onlyRig(rig);
     session.print(
         common.json ? List.of(Json.text(json.of(shown))) : text.lines(sentences.of(shown)));
-    return ExitCodes.DONE;
+    return HandedOut.exitCode(planned.breaches(), session);
   }
 
   private void refuseOptions(Batch batch) {

@@ -84,7 +84,10 @@ final class PlanCommand implements Callable<Integer> {
     }
     Planning planning = Planning.of(batch, settings, search.firstOnly, session);
     if (folder != null) {
-      PlanOutput.write(session.folder().resolve(folder), batch, planning.plan());
+      String note = PlanOutput.write(session.folder().resolve(folder), batch, planning.plan());
+      if (!note.isEmpty()) {
+        session.note(note);
+      }
     }
     PlanTeller teller = new PlanTeller(session, common.json, brief);
     return teller.tell(planning, folder == null ? null : folder.toString());

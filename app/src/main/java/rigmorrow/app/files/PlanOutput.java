@@ -26,16 +26,18 @@ public final class PlanOutput {
     return List.of(PLAN, TABLE, SHEETS, PRINTED);
   }
 
-  /** Makes every file before the first is written, so that a fault leaves none. */
-  public static void write(Path folder, Batch batch, Plan plan) throws IOException {
-    String json = PlanJsonWriter.write(plan);
-    String table = PlanCsvWriter.write(plan, batch.shotList());
+  /**
+   * Writes every file, the plan first: whatever happens to the sheets, a search is not lost.
+   *
+   * @return what the user should know of the sheets; empty when there is nothing
+   */
+  public static String write(Path folder, Batch batch, Plan plan) throws IOException {
+    OutputFiles.write(folder.resolve(PLAN), PlanJsonWriter.write(plan));
+    OutputFiles.write(folder.resolve(TABLE), PlanCsvWriter.write(plan, batch.shotList()));
     RunSheets sheets = new RunSheets(batch, plan, Paper.A4, SheetChoice.ALL);
-    String html = sheets.html();
+    OutputFiles.write(folder.resolve(SHEETS), sheets.html());
     PdfFile pdf = sheets.pdf();
-    OutputFiles.write(folder.resolve(PLAN), json);
-    OutputFiles.write(folder.resolve(TABLE), table);
-    OutputFiles.write(folder.resolve(SHEETS), html);
     OutputFiles.write(folder.resolve(PRINTED), pdf.bytes());
+    return pdf.note();
   }
 }

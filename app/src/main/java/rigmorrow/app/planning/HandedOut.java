@@ -31,6 +31,11 @@ public final class HandedOut {
    */
   public int tell(List<Path> written, List<Breach> breaches) {
     print(document(written).put("keepsTheRules", breaches.isEmpty()), written);
+    return exitCode(breaches, session);
+  }
+
+  /** The exit code of what was told of a plan; says so when it breaks rules. */
+  public static int exitCode(List<Breach> breaches, Session session) {
     if (breaches.isEmpty()) {
       return ExitCodes.DONE;
     }

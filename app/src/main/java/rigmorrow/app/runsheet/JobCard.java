@@ -1,7 +1,6 @@
 package rigmorrow.app.runsheet;
 
 import java.util.List;
-import rigmorrow.app.runsheet.text.Caution;
 import rigmorrow.model.shot.ShotJob;
 
 /**
@@ -40,7 +39,7 @@ public record JobCard(
     String promise,
     boolean late,
     List<String> sampleTimes,
-    List<Caution> cautions,
+    List<String> cautions,
     String note) {
 
   /**

@@ -96,7 +96,7 @@ public final class JobCards {
         promise(job, planned),
         times.lateSeconds(job, planned) > 0,
         sampleTimes(job),
-        cautions.of(job, rig),
+        cautions.of(job, rig, before.after(request)),
         note == null ? "" : note);
   }
 
@@ -107,19 +107,23 @@ public final class JobCards {
         .orElseThrow(() -> new IllegalArgumentException("no recipe " + job.recipe()));
   }
 
-  /** A step may be worded without the value it leads to. */
+  /** A step may be worded without its attribute or the value it leads to. */
   private String setTo(List<JobCard.Step> steps, Setup before, Setup request) {
     List<String> values = new ArrayList<>();
     for (SetupAttribute attribute : batch.floor().attributes()) {
       String asked = request.value(attribute.id());
       if (asked != null && !asked.equals(before.value(attribute.id()))) {
         String label = attribute.value(asked).map(value -> value.label()).orElse(asked);
-        if (steps.stream().noneMatch(step -> step.text().contains(label))) {
+        if (steps.stream().noneMatch(step -> leads(step.text(), attribute.label(), label))) {
           values.add(attribute.label() + ": " + label);
         }
       }
     }
     return String.join("; ", values);
+  }
+
+  private static boolean leads(String step, String attribute, String value) {
+    return step.startsWith(attribute) && step.contains(" to " + value);
   }
 
   private static JobCard.Step step(ChangeoverStep step) {

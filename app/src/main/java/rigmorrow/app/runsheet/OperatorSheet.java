@@ -30,8 +30,8 @@ record OperatorSheet(
    * @param rig where
    * @param breaches which rules the plan breaks with the job
    * @param parts in order
-   * @param cautions what to mind with this job; the hazard alone where the whole sentence stands
-   *     further up on this sheet
+   * @param cautions what to mind with this job
+   * @param notes when its sample comes and goes, and the note of the shot list
    */
   record Task(
       int number,
@@ -39,7 +39,8 @@ record OperatorSheet(
       JobCard.Label job,
       List<String> breaches,
       List<Part> parts,
-      List<String> cautions) {}
+      List<String> cautions,
+      List<String> notes) {}
 
   /**
    * One attended part of a job.

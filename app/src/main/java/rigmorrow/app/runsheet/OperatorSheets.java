@@ -1,8 +1,6 @@
 package rigmorrow.app.runsheet;
 
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import rigmorrow.app.runsheet.chart.DayCharts;
 import rigmorrow.app.runsheet.chart.LaneKind;
-import rigmorrow.app.runsheet.text.Caution;
 import rigmorrow.app.runsheet.text.Fact;
 import rigmorrow.app.runsheet.text.Names;
 import rigmorrow.app.runsheet.text.TimeText;
@@ -49,11 +46,10 @@ final class OperatorSheets {
     day.workingHours(shifts);
     day.closures(operator.closed());
     breaks.forEach(span -> day.remark("Break", span, ""));
-    Set<String> told = new HashSet<>();
     int number = 0;
     for (List<Duty> task : tasks) {
       number++;
-      day.entry(whole(task), task(task, operator.id(), number, told));
+      day.entry(whole(task), task(task, operator.id(), number));
       chart.number(number, task.get(0).span().start());
       task.forEach(duty -> chart.add(duty.kind(), duty.span()));
     }
@@ -122,17 +118,20 @@ final class OperatorSheets {
         .toList();
   }
 
-  private OperatorSheet.Task task(
-      List<Duty> task, String operator, int number, Collection<String> told) {
+  private OperatorSheet.Task task(List<Duty> task, String operator, int number) {
     JobCard card = task.get(0).card();
-    boolean first = told.add(card.label().id());
+    List<String> notes = new ArrayList<>(card.sampleTimes());
+    if (!card.note().isEmpty()) {
+      notes.add(card.note());
+    }
     return new OperatorSheet.Task(
         number,
         names.place(task.get(0).rig()),
         card.label(),
         card.breaches(),
         task.stream().map(duty -> part(duty, operator)).toList(),
-        card.cautions().stream().map(first ? Caution::full : Caution::brief).toList());
+        card.cautions(),
+        notes);
   }
 
   private OperatorSheet.Part part(Duty duty, String operator) {

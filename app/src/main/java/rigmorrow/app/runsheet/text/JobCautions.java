@@ -1,6 +1,5 @@
 package rigmorrow.app.runsheet.text;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,6 +9,7 @@ import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.Rig;
 import rigmorrow.model.setup.AttributeValue;
+import rigmorrow.model.setup.Setup;
 import rigmorrow.model.shot.HeightSource;
 import rigmorrow.model.shot.Item;
 import rigmorrow.model.shot.ShotJob;
@@ -45,6 +45,7 @@ public final class JobCautions {
           HeightSource.LIST,
           false);
 
+  private final Floor floor;
   private final WorkModel work;
 
   /** Those of setup values and of kit: they come and go with the job. */
@@ -54,6 +55,7 @@ public final class JobCautions {
    * @param floor whose cautions to give
    */
   public JobCautions(Floor floor) {
+    this.floor = floor;
     this.work = new WorkModel(floor);
     Stream.concat(
             floor.attributes().stream()
@@ -70,38 +72,65 @@ public final class JobCautions {
    * @param job any job of the rig
    */
   public List<String> general(ShotJob job, Rig rig) {
-    Set<String> general = new LinkedHashSet<>(work.of(plain(job), rig).cautions());
+    Set<String> general = new LinkedHashSet<>(work.of(with(job, PLAIN), rig).cautions());
     general.removeAll(ofEquipment);
     general.addAll(rig.cautions());
     return List.copyOf(general);
   }
 
-  /** What to mind with this job besides. A job that nobody measured has no computed cautions. */
-  public List<Caution> of(ShotJob job, Rig rig) {
+  /**
+   * What to mind with this job besides, the setup that is in force while it is on the rig included:
+   * a value that an earlier job asked for stays set up, and so does what to mind with it.
+   *
+   * @param inForce the rig's setup with this job on it
+   */
+  public List<String> of(ShotJob job, Rig rig, Setup inForce) {
+    Set<String> cautions = new LinkedHashSet<>();
     if (!job.item().measured()) {
-      return List.of(new Caution(UNMEASURED, UNMEASURED));
+      cautions.add(UNMEASURED);
     }
-    List<String> general = general(job, rig);
-    List<Caution> cautions = new ArrayList<>();
-    for (String caution : work.of(job, rig).cautions()) {
-      if (ofEquipment.contains(caution)) {
-        cautions.add(new Caution(caution, caution));
-      } else if (!general.contains(caution)) {
-        cautions.add(new Caution(caution, brief(caution)));
-      }
-    }
-    return cautions;
+    // Glass, mains and the like need no measures; only the lift cannot be judged without.
+    ShotJob known = job.item().measured() ? job : with(job, measured(job.item()));
+    cautions.addAll(work.of(known, rig).cautions());
+    cautions.removeAll(general(job, rig));
+    cautions.addAll(ofValues(inForce));
+    return List.copyOf(cautions);
   }
 
-  /** The hazard, and where the sentence ends with whom it takes, that too. */
-  private static String brief(String caution) {
-    String[] parts = caution.split(": ");
-    return parts.length > 2
-        ? parts[0] + ": " + parts[parts.length - 1]
-        : parts.length > 1 ? parts[0] + "." : caution;
+  private List<String> ofValues(Setup setup) {
+    return setup.values().entrySet().stream()
+        .flatMap(
+            entry ->
+                floor.attribute(entry.getKey()).flatMap(it -> it.value(entry.getValue())).stream())
+        .map(AttributeValue::caution)
+        .filter(java.util.Objects::nonNull)
+        .toList();
   }
 
-  private static ShotJob plain(ShotJob job) {
+  /** The item with some measure in place of each that is missing. */
+  private static Item measured(Item item) {
+    return new Item(
+        item.lengthMm() == null ? 1 : item.lengthMm(),
+        item.widthMm() == null ? 1 : item.widthMm(),
+        item.heightMm() == null ? 1 : item.heightMm(),
+        item.massKg() == null ? LIGHT_KG : item.massKg(),
+        null,
+        null,
+        null,
+        null,
+        item.offsetMm(),
+        item.finish(),
+        item.glass(),
+        item.handsNeeded(),
+        item.holder(),
+        item.holderMassKg(),
+        item.hanging(),
+        item.power(),
+        item.heightSource(),
+        item.estimated());
+  }
+
+  private static ShotJob with(ShotJob job, Item item) {
     return new ShotJob(
         job.id(),
         job.article(),
@@ -109,7 +138,7 @@ public final class JobCautions {
         job.name(),
         job.sample(),
         job.recipe(),
-        PLAIN,
+        item,
         job.setup(),
         null,
         null,

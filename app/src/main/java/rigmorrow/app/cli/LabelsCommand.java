@@ -23,8 +23,9 @@ import rigmorrow.model.shot.Batch;
 @Command(
     name = "labels",
     description = {
-      "Write a sheet of labels, one for each sample: article number, name, jobs and a",
-      "bar code (EAN, UPC or ITF-14 of the GTIN; else Code 128 or QR of the article)."
+      "Write a sheet of labels with bar codes, one for each sample.",
+      "A label has article number, name, jobs and a bar code: EAN, UPC or ITF-14 of the",
+      "GTIN, else Code 128 or QR of the article number."
     },
     footer = {
       "Examples:",

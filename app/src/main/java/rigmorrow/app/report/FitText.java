@@ -2,7 +2,6 @@ package rigmorrow.app.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import rigmorrow.app.terminal.Console;
 import rigmorrow.app.terminal.Text;
 import rigmorrow.app.terminal.TextTable;
@@ -142,11 +141,7 @@ public final class FitText {
   /** One reason with the figure needed and the figure offered. */
   public static String line(FitReason reason) {
     String offered = reason.offered().isEmpty() ? "nothing" : reason.offered();
-    return word(reason) + ": needed " + reason.needed() + ", offered " + offered;
-  }
-
-  private static String word(FitReason reason) {
-    return reason.rule().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return reason.rule().word() + ": needed " + reason.needed() + ", offered " + offered;
   }
 
   private String title(JobFit fit) {

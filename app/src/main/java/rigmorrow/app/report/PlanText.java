@@ -86,6 +86,15 @@ public final class PlanText {
       lines.add(console.warning("NOT WORKABLE: this plan breaks rules that must hold."));
     }
     wrapped("", inShort(figures, times));
+    long musts = plan.leftOut().stream().filter(left -> must(jobs.get(left.job()))).count();
+    if (musts > 0) {
+      String count = Counted.of((int) musts, "must-promise");
+      lines.add(console.warning(count + " cannot be kept: the job is left out, see below."));
+    }
+  }
+
+  private static boolean must(@Nullable ShotJob job) {
+    return job != null && job.promise() != null && job.promise().must();
   }
 
   /** What a plan comes to, in one line. */
@@ -172,7 +181,8 @@ public final class PlanText {
     lines.add(console.warning("left out"));
     for (LeftOut left : plan.leftOut().stream().limit(MOST_LEFT_OUT).toList()) {
       ShotJob job = jobs.get(left.job());
-      String name = left.job() + (job == null ? "" : " " + job.name());
+      String must = must(job) ? " (must-promise)" : "";
+      String name = left.job() + must + (job == null ? "" : " " + job.name());
       lines.add(Text.cut("  " + name, console.columns()));
       left.sentences().forEach(sentence -> wrapped("    ", sentence));
     }

@@ -122,6 +122,31 @@ class CommandEdgesTest {
   }
 
   @Test
+  void saysWhyAMustPromiseThatNothingCanKeepIsLeftOut() throws IOException {
+    String head = "id,recipe,length mm,width mm,height mm,mass kg,due,must\n";
+    String recipe = "stills";
+    String job = "A1," + recipe + ",200,150,100,1,2026-11-26 07:01,yes\n";
+    Files.writeString(folder.resolve("must.csv"), head + job);
+    Ran ran =
+        run(
+            folder,
+            "plan",
+            FLOOR,
+            "must.csv",
+            "--date",
+            "2026-11-26",
+            "--steps",
+            "50",
+            "--out",
+            "m");
+    assertThat(ran.out())
+        .contains("1 must-promise cannot be kept")
+        .contains("A1 (must-promise)")
+        .contains("Its must-promise is", "with nothing else planned")
+        .doesNotContain("beside the others");
+  }
+
+  @Test
   void claimsNoMoreIndependenceThanTheCheckHas() {
     assertThat(run(folder, "verify", "--help").out().replaceAll("\\s+", " "))
         .contains("shares no timeline code with the search");

@@ -14,7 +14,7 @@ final class Times {
   static final String ACCEPTED =
       "a time such as 2026-11-26 16:00, 26.11.2026 16:00, or 16:00 on the plan's date";
 
-  private static final String CLOCK = "(\\d{1,2}):(\\d{2})(?::(\\d{2})(?:\\.(\\d{1,9}))?)?";
+  private static final String CLOCK = "(\\d{1,2})[:.](\\d{2})(?::(\\d{2})(?:\\.(\\d{1,9}))?)?";
   private static final Pattern TIME = Pattern.compile(CLOCK);
   private static final Pattern ISO =
       Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})(?:[T ]\\s*" + CLOCK + ")?");

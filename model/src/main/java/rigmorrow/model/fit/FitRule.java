@@ -1,5 +1,7 @@
 package rigmorrow.model.fit;
 
+import java.util.Locale;
+
 /** What a rig is asked when it is to take a job. */
 public enum FitRule {
   PLATE_PAYLOAD("item and holder are light enough for the plate"),
@@ -26,5 +28,10 @@ public enum FitRule {
   /** What holds when the rule is kept. */
   public String sentence() {
     return sentence;
+  }
+
+  /** The rule's name in small letters, such as "plate payload". */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

@@ -24,6 +24,6 @@ final class FitSentences {
   }
 
   private static String reason(FitReason reason) {
-    return "needs " + reason.needed() + ", offers " + reason.offered();
+    return reason.rule().word() + ": needs " + reason.needed() + ", offers " + reason.offered();
   }
 }

@@ -13,25 +13,29 @@ final class Obstacles {
       DateTimeFormatter.ofPattern("EEE uuuu-MM-dd HH:mm", Locale.ROOT);
 
   private final CompiledBatch batch;
+  private final Timeline timeline;
 
   Obstacles(CompiledBatch batch) {
     this.batch = batch;
+    this.timeline = new Timeline(batch);
   }
 
   /** Sentences with figures; at least one. */
   List<String> of(int job) {
     int soonestEnd = CompiledBatch.NEVER;
     int soonestPictures = CompiledBatch.NEVER;
+    boolean alone = false;
     for (int rig = 0; rig < batch.rigCount(); rig++) {
       if (batch.fits(job, rig)) {
-        int end = soonestEnd(job, rig);
-        soonestEnd = Math.min(soonestEnd, end);
-        int at = (job * batch.rigCount() + rig) * CompiledBatch.WORK_STRIDE;
-        int unload = batch.work[at + CompiledBatch.UNLOAD_SECONDS];
-        soonestPictures = Math.min(soonestPictures, end - unload);
+        Trace trace = alone(job, rig);
+        if (trace.unloadEnd[job] <= batch.horizon) {
+          soonestEnd = Math.min(soonestEnd, trace.unloadEnd[job]);
+          soonestPictures = Math.min(soonestPictures, trace.captureEnd[job]);
+        }
+        alone |= timeline.hard() == 0;
       }
     }
-    if (soonestEnd >= CompiledBatch.NEVER / 2) {
+    if (soonestEnd == CompiledBatch.NEVER) {
       return List.of(
           "No rig that can take it is open and staffed for long enough from "
               + time(batch.ready(job))
@@ -41,7 +45,7 @@ final class Obstacles {
       return List.of(
           "Its sample leaves at "
               + time(batch.leave[job])
-              + "; with nothing else to do it would be off a rig at "
+              + "; with nothing else planned it would be off a rig at "
               + time(soonestEnd)
               + " at the soonest.");
     }
@@ -49,25 +53,25 @@ final class Obstacles {
       return List.of(
           "Its must-promise is "
               + time(batch.due[job])
-              + "; with nothing else to do its pictures would be taken at "
+              + "; with nothing else planned its pictures would be taken at "
               + time(soonestPictures)
               + " at the soonest.");
     }
     return List.of(
-        "It would fit alone, but the search found no place for it beside the others that keeps every"
-            + " hard rule.");
+        alone
+            ? "It would fit alone, but the search found no place for it beside the others that keeps"
+                + " every hard rule."
+            : "Even with nothing else planned it would break a hard rule.");
   }
 
-  private int soonestEnd(int job, int rig) {
-    int[] hours = batch.rigHours[rig];
-    int seconds = batch.plainSeconds(job, rig);
-    for (int i = 0; i + 2 < hours.length; i += 2) {
-      int start = Math.max(hours[i], batch.ready(job));
-      if (start + seconds <= hours[i + 1]) {
-        return start + seconds;
-      }
+  /** The job decoded with nothing else planned. */
+  private Trace alone(int job, int rig) {
+    for (int other = 0; other < batch.rigCount(); other++) {
+      timeline.setLength(other, 0);
     }
-    return CompiledBatch.NEVER;
+    timeline.sequence(rig)[0] = job;
+    timeline.setLength(rig, 1);
+    return timeline.trace();
   }
 
   private String time(int second) {

@@ -19,7 +19,7 @@ public final class PageOptions {
       names = "--paper",
       paramLabel = "PAPER",
       defaultValue = "a4",
-      description = "Paper to print on: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
+      description = "Paper to print on: a4 or letter. Default: ${DEFAULT-VALUE}.")
   private Paper paper;
 
   @Option(names = "--overwrite", description = "Replace the file when it exists.")

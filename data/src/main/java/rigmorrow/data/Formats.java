@@ -132,7 +132,7 @@ public final class Formats {
    * again.
    *
    * @param told what is wrong with it
-   * @throws InputException when the file has no rows to tell problems beside
+   * @throws InputException with the reason when no such copy can be made
    * @throws IOException when the file system fails
    */
   public static byte[] annotatedShotTable(Path file, TableOptions options, List<InputProblem> told)

@@ -37,11 +37,11 @@ public record AnnotatedCopy(Path source, TableOptions options, Path file) {
 
   /**
    * Writes the copy, if the problems are those of the shot list and it has rows to tell them
-   * beside.
+   * beside. That it fails must not hide the problems, so nothing is thrown.
    *
    * @return why there is none; null when it was written
    */
-  public @Nullable String write(List<InputProblem> problems) throws IOException {
+  public @Nullable String write(List<InputProblem> problems) {
     if (!problems.get(0).file().equals(source.toString())) {
       return "no annotated copy: the problems are not those of the shot list";
     }
@@ -49,7 +49,10 @@ public record AnnotatedCopy(Path source, TableOptions options, Path file) {
       OutputFiles.write(file, Formats.annotatedShotTable(source, options, problems));
       return null;
     } catch (InputException e) {
-      return "no annotated copy: the file has no rows to tell problems beside";
+      List<String> reasons = e.problems().stream().map(InputProblem::line).toList();
+      return "no annotated copy: " + String.join("; ", reasons);
+    } catch (IOException | RuntimeException e) {
+      return "no annotated copy, it could not be written: " + e;
     }
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -186,6 +187,30 @@ class ImportCommandTest {
     assertThat(folder.resolve("no.csv")).doesNotExist();
     assertThat(run("dansk.csv", "--annotated", "no.csv").err()).contains("there are no problems");
     assertThat(folder.resolve("no.csv")).doesNotExist();
+  }
+
+  @Test
+  void tellsTheProblemsThoughTheCopyCannotBeWritten() throws IOException {
+    Files.writeString(folder.resolve("bad3.csv"), "Article,Recipe\n1,no-such\n");
+    Ran ran = run("bad3.csv", "--annotated", "x".repeat(300) + ".csv", "--json");
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err()).contains("no annotated copy, it could not be written", "'no-such'");
+    assertThat(ran.json().get("error").get("problems")).hasSize(1);
+  }
+
+  @Test
+  void tellsWhyAnEmptySheetHasNoCopy() throws IOException {
+    try (OutputStream out = Files.newOutputStream(folder.resolve("empty.xlsx"));
+        Workbook workbook = new Workbook(out, "test", null)) {
+      fill(workbook.newWorksheet("Thursday"), RECIPE);
+      workbook.newWorksheet("Empty");
+    }
+    Ran ran = run("empty.xlsx", "--sheet", "Empty", "--annotated", "no.xlsx");
+    assertThat(ran.exitCode()).as(ran.err()).isEqualTo(2);
+    assertThat(ran.err())
+        .contains("no annotated copy: file: nothing there; accepted: a header row")
+        .contains("empty.xlsx: 1 problem\n  file: nothing there");
+    assertThat(folder.resolve("no.xlsx")).doesNotExist();
   }
 
   @Test

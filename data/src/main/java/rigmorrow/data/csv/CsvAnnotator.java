@@ -1,6 +1,9 @@
 package rigmorrow.data.csv;
 
 import java.io.ByteArrayOutputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.CharsetEncoder;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -11,12 +14,15 @@ import rigmorrow.data.problem.InputProblem;
 import rigmorrow.data.problem.Problems;
 import rigmorrow.data.table.HeaderJudge;
 import rigmorrow.data.table.ProblemColumn;
+import rigmorrow.data.table.Table;
+import rigmorrow.data.table.TableCell;
 import rigmorrow.data.table.TableOptions;
 import rigmorrow.data.table.TableRow;
 
 /**
  * Copies a CSV file with its problems beside its rows, in one more column; everything else stays as
- * it is, byte for byte. A column of problems that is there already is written anew.
+ * it is, byte for byte. A column of problems that is there already is written anew. What the file's
+ * character set lacks is told there by its number, such as [U+0142].
  */
 public final class CsvAnnotator {
   private final CsvSource source;
@@ -33,17 +39,41 @@ public final class CsvAnnotator {
    * @param bytes of the file
    * @param told what is wrong with it
    * @param file its name
-   * @throws InputException when it cannot be split into rows
+   * @throws InputException when it cannot be split into rows, has none, or cannot be kept byte for
+   *     byte
    */
   public static byte[] annotated(
       byte[] bytes, TableOptions options, HeaderJudge judge, List<InputProblem> told, String file)
       throws InputException {
-    CsvSource source = CsvSource.open(bytes, options, judge, new Problems(file));
+    Problems problems = new Problems(file);
+    CsvSource source = CsvSource.open(bytes, options, judge, problems);
+    refuseOthers(source, bytes, problems);
+    CsvScanner scanner = source.scanner();
+    TableRow first = scanner.next();
+    while (first != null && first.blank()) {
+      first = scanner.next();
+    }
+    if (first == null) {
+      throw Table.nothing(judge, problems);
+    }
     String text = new CsvAnnotator(source).copy(told);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     out.write(bytes, 0, source.text().markBytes());
     out.writeBytes(text.getBytes(source.text().charset()));
     return out.toByteArray();
+  }
+
+  /** Some character sets write a text in several ways, and some are only read. */
+  private static void refuseOthers(CsvSource source, byte[] bytes, Problems problems)
+      throws InputException {
+    Charset charset = source.text().charset();
+    int start = source.text().markBytes();
+    byte[] body = Arrays.copyOfRange(bytes, start, bytes.length);
+    if (!charset.canEncode() || !Arrays.equals(source.text().text().getBytes(charset), body)) {
+      throw problems.refusal(
+          source.text().charsetName() + ", which would not be kept byte for byte",
+          "a list in UTF-8");
+    }
   }
 
   private String copy(List<InputProblem> told) {
@@ -94,15 +124,30 @@ public final class CsvAnnotator {
   private void put(List<CsvScanner.Span> cells, int index, String words) {
     if (index < cells.size()) {
       CsvScanner.Span old = cells.get(index);
-      copy.append(source.text().text(), copied, old.start()).append(quotedIfNeeded(words));
+      copy.append(source.text().text(), copied, old.start());
+      copy.append(quotedIfNeeded(writable(words)));
       copied = old.end();
     } else if (!words.isEmpty()) {
       int end = cells.get(cells.size() - 1).end();
       copy.append(source.text().text(), copied, end);
       copy.append(String.valueOf(source.delimiter()).repeat(index - cells.size() + 1));
-      copy.append(quotedIfNeeded(words));
+      copy.append(quotedIfNeeded(writable(words)));
       copied = end;
     }
+  }
+
+  /** The words with numbers for what the character set lacks, as far as a cell has room. */
+  private String writable(String words) {
+    CharsetEncoder encoder = source.text().charset().newEncoder();
+    StringBuilder writable = new StringBuilder();
+    words
+        .codePoints()
+        .forEach(
+            sign -> {
+              String letter = Character.toString(sign);
+              writable.append(encoder.canEncode(letter) ? letter : String.format("[U+%04X]", sign));
+            });
+    return writable.substring(0, Math.min(writable.length(), TableCell.LONGEST));
   }
 
   private String quotedIfNeeded(String words) {

@@ -44,6 +44,11 @@ record CellRange(int top, int left, int bottom, int right) {
     return there ? range : null;
   }
 
+  /** True when a cell is in both. */
+  boolean overlaps(CellRange other) {
+    return top <= other.bottom && other.top <= bottom && left <= other.right && other.left <= right;
+  }
+
   private static int column(String letters) {
     int column = 0;
     for (char letter : letters.toCharArray()) {

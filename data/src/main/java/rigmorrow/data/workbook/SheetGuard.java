@@ -116,6 +116,16 @@ final class SheetGuard {
     if (range == null || merges.size() == MOST_MERGES) {
       throw refused("merged cells '" + written + "'", "at most " + MOST_MERGES + ", as A2:B3");
     }
+    for (CellRange other : merges) {
+      if (range.overlaps(other)) {
+        problems.add(
+            Place.cell(sheet, range.top(), range.left() + 1),
+            "",
+            "merged cells '" + written + "'",
+            "merged cells that share no cell with others that are merged");
+        throw new InputException(problems.found());
+      }
+    }
     merges.add(range);
   }
 

@@ -4,7 +4,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -20,6 +19,7 @@ import rigmorrow.data.problem.Place;
 import rigmorrow.data.problem.Problems;
 import rigmorrow.data.table.HeaderJudge;
 import rigmorrow.data.table.ProblemColumn;
+import rigmorrow.data.table.Table;
 import rigmorrow.data.table.TableCell;
 import rigmorrow.data.table.TableOptions;
 import rigmorrow.data.table.TableRow;
@@ -43,11 +43,13 @@ public final class WorkbookAnnotator {
   private final Set<Place> marked;
 
   /** Rows that are not blank, the header first. */
-  private final List<TableRow> rows = new ArrayList<>();
+  private final List<TableRow> rows;
 
-  private WorkbookAnnotator(OpenWorkbook workbook, Worksheet copy, List<InputProblem> told) {
+  private WorkbookAnnotator(
+      OpenWorkbook workbook, Worksheet copy, List<TableRow> rows, List<InputProblem> told) {
     this.workbook = workbook;
     this.copy = copy;
+    this.rows = rows;
     this.told = told;
     this.marked = told.stream().map(InputProblem::place).collect(Collectors.toSet());
   }
@@ -58,7 +60,8 @@ public final class WorkbookAnnotator {
    * @param bytes of the file
    * @param told what is wrong with it
    * @param file its name
-   * @throws InputException when the file or the sheet cannot be read
+   * @throws InputException when the file or the sheet cannot be read, nothing stands in it, or it
+   *     has no room for one more column
    */
   public static byte[] annotated(
       byte[] bytes, TableOptions options, HeaderJudge judge, List<InputProblem> told, String file)
@@ -67,9 +70,23 @@ public final class WorkbookAnnotator {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (OpenWorkbook workbook = OpenWorkbook.open(bytes, problems)) {
       Sheet sheet = new SheetChoice(workbook, judge, problems).sheet(options.sheet());
+      List<TableRow> rows = WorkbookTable.rows(workbook, sheet, problems);
+      if (rows.isEmpty()) {
+        throw Table.nothing(judge, problems);
+      }
+      int width = rows.get(0).cells().size();
+      int there = ProblemColumn.in(rows.get(0));
+      if (there < 0 && width == WorkbookTable.MOST_COLUMNS) {
+        Place last = Place.cell(sheet.getName(), rows.get(0).number(), width);
+        problems.add(last, "", width + " columns", "one less, to leave room for the problems");
+        throw new InputException(problems.found());
+      }
+      int bottom = rows.get(rows.size() - 1).number();
+      List<CellRange> merges =
+          new MergedCells(sheet.getName(), workbook.merges(sheet)).within(bottom, width, problems);
       try (Workbook writing = new Workbook(out, "rigmorrow", null)) {
         Worksheet copy = writing.newWorksheet(sheet.getName());
-        new WorkbookAnnotator(workbook, copy, told).copy(sheet);
+        new WorkbookAnnotator(workbook, copy, rows, told).copy(sheet, merges, there);
       }
     } catch (IOException e) {
       throw new UncheckedIOException("a workbook in memory cannot be written", e);
@@ -77,27 +94,23 @@ public final class WorkbookAnnotator {
     return out.toByteArray();
   }
 
-  private void copy(Sheet sheet) throws InputException {
+  /**
+   * @param there column of the problems that were told before; below 0 for none
+   */
+  private void copy(Sheet sheet, List<CellRange> merges, int there) throws InputException {
+    int width = rows.get(0).cells().size();
+    Set<Integer> filled = rows.stream().map(TableRow::number).collect(Collectors.toSet());
     workbook.read(
         sheet,
         (number, row) -> {
-          TableRow read = WorkbookTable.row(number, row, cells);
-          if (!read.blank()) {
-            rows.add(read);
-          }
-          return true;
-        });
-    int there = ProblemColumn.in(rows.get(0));
-    int column = there >= 0 ? there : rows.stream().mapToInt(r -> r.cells().size()).max().orElse(0);
-    workbook.read(
-        sheet,
-        (number, row) -> {
+          // Formats are often set for whole rows and columns, far beyond what is filled in.
           row.stream()
-              .filter(cell -> cell != null && cell.getColumnIndex() != there)
+              .filter(cell -> cell != null && filled.contains(number))
+              .filter(cell -> cell.getColumnIndex() < width && cell.getColumnIndex() != there)
               .forEach(cell -> copy(number - 1, cell));
           return true;
         });
-    for (CellRange merge : workbook.merges(sheet)) {
+    for (CellRange merge : merges) {
       copy.range(merge.top() - 1, merge.left(), merge.bottom() - 1, merge.right()).merge();
     }
     for (Place place : marked) {
@@ -105,7 +118,7 @@ public final class WorkbookAnnotator {
         mark(place);
       }
     }
-    tell(column);
+    tell(there < 0 ? width : there);
   }
 
   /** Writes the problems, those that belong to no row behind the header of their column. */

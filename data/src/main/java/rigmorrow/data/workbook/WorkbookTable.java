@@ -40,7 +40,8 @@ public final class WorkbookTable {
     try (OpenWorkbook workbook = OpenWorkbook.open(bytes, problems)) {
       Sheet sheet = new SheetChoice(workbook, judge, problems).sheet(options.sheet());
       List<TableRow> rows = rows(workbook, sheet, problems);
-      List<TableRow> merged = new MergedCells(workbook.merges(sheet)).filled(rows);
+      List<TableRow> merged =
+          new MergedCells(sheet.getName(), workbook.merges(sheet)).filled(rows, problems);
       return Table.of(TableForm.ofSheet(sheet.getName()), merged, judge, problems);
     } catch (IOException e) {
       throw new UncheckedIOException("a workbook in memory cannot be closed", e);
@@ -59,8 +60,12 @@ public final class WorkbookTable {
     return new TableRow(number, read.subList(0, last), null);
   }
 
-  /** The rows that are not blank, the header as wide as the widest of them. */
-  private static List<TableRow> rows(OpenWorkbook workbook, Sheet sheet, Problems problems)
+  /**
+   * The rows that are not blank, the header as wide as the widest of them.
+   *
+   * @throws InputException when the sheet holds what no spreadsheet writes, or too much
+   */
+  static List<TableRow> rows(OpenWorkbook workbook, Sheet sheet, Problems problems)
       throws InputException {
     SheetCells cells = new SheetCells();
     List<TableRow> rows = new ArrayList<>();

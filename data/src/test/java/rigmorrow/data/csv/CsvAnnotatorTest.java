@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import rigmorrow.data.column.TableKind;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
+import rigmorrow.data.problem.Place;
 import rigmorrow.data.shottable.ReadTable;
 import rigmorrow.data.table.TableOptions;
 
@@ -92,6 +93,43 @@ class CsvAnnotatorTest {
                 CsvAnnotator.annotated(
                     noText, TableOptions.FIND, TableKind.SHOT_LIST, List.of(), "list.csv"))
         .isInstanceOf(InputException.class);
+  }
+
+  @Test
+  void refusesAFileWithBlankRowsOnly() {
+    byte[] blank = "\n \n\n".getBytes(StandardCharsets.UTF_8);
+    assertThatThrownBy(
+            () ->
+                CsvAnnotator.annotated(
+                    blank, TableOptions.FIND, TableKind.SHOT_LIST, List.of(), "list.csv"))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("a header row");
+  }
+
+  @Test
+  void tellsLettersThatTheCharacterSetLacksByTheirNumber() throws Exception {
+    byte[] sheet = "Article,Recipe,Navn\n1,nope,R\u00f8d?\n".getBytes(WINDOWS_1252);
+    InputProblem problem =
+        new InputProblem(
+            "list.csv", Place.cell("", 2, 2), "Recipe", "nope", "\u0142\ud83d\ude00 \u00e5");
+    byte[] copy =
+        CsvAnnotator.annotated(
+            sheet, TableOptions.FIND, TableKind.SHOT_LIST, List.of(problem), "list.csv");
+    assertThat(copy)
+        .isEqualTo(
+            ("Article,Recipe,Navn,problems\n1,nope,R\u00f8d?,"
+                    + "B Recipe: 'nope'; accepted: [U+0142][U+1F600] \u00e5\n")
+                .getBytes(WINDOWS_1252));
+  }
+
+  @Test
+  void refusesACharacterSetThatWouldWriteOtherBytes() {
+    byte[] sheet = "Article,Recipe\n1,nope\n".getBytes(StandardCharsets.UTF_16BE);
+    TableOptions utf16 = TableOptions.FIND.withCharset(StandardCharsets.UTF_16);
+    assertThatThrownBy(
+            () -> CsvAnnotator.annotated(sheet, utf16, TableKind.SHOT_LIST, List.of(), "list.csv"))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("byte for byte");
   }
 
   @Test

@@ -159,7 +159,21 @@ class BrokenWorkbookTest {
             "absurd merge",
             RawWorkbook.ofTexts("T", HEADER, "1|spin-36|").merge("A2:ZZZ99999999").bytes(),
             "sheet 'T', row 2, column B: 'merged cells 'A2:ZZZ99999999''; accepted: at most 10000,"
-                + " as A2:B3"));
+                + " as A2:B3"),
+        sample(
+            "merges that overlap",
+            RawWorkbook.ofTexts("T", HEADER, "1|spin-36|", "2|spin-36|")
+                .merge("A2:A3")
+                .merge("B2:B3")
+                .merge("A3:C3")
+                .bytes(),
+            "sheet 'T', row 3, column A: 'merged cells 'A3:C3''; accepted: merged cells that share"
+                + " no cell with others that are merged"),
+        sample(
+            "merges that would fill memory",
+            wideAndMerged(),
+            "sheet 'T': 'more than 1000000 merged cells'; accepted: at most that, counted as far as"
+                + " there are rows and columns"));
   }
 
   @Test
@@ -208,6 +222,17 @@ class BrokenWorkbookTest {
     Map<String, String> parts = sound();
     parts.computeIfPresent(part, (name, text) -> text.replace(from, to));
     return RawWorkbook.zipped(parts);
+  }
+
+  /** 500 columns of 2,100 rows are merged, and the rows have one cell each. */
+  private static byte[] wideAndMerged() {
+    String[] wide = new String[1_000];
+    Arrays.fill(wide, text("x"));
+    RawWorkbook book = new RawWorkbook().sheet("T").row(wide);
+    for (int row = 0; row < 2_100; row++) {
+      book.texts("1");
+    }
+    return book.merge("A2:SF2101").bytes();
   }
 
   /** 200 MB of zeros take 200 kB in a zip file. */

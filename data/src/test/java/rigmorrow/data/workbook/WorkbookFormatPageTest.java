@@ -16,7 +16,8 @@ class WorkbookFormatPageTest {
     assertThat(PAGE)
         .contains(WorkbookParts.MOST_BYTES + " bytes unpacked")
         .contains(SheetGuard.MOST_ROWS + " rows")
-        .contains(WorkbookTable.MOST_COLUMNS + " columns");
+        .contains(WorkbookTable.MOST_COLUMNS + " columns")
+        .contains(MergedCells.MOST_CELLS + " merged cells");
   }
 
   @Test

@@ -10,11 +10,9 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
-import org.jsoup.select.Elements;
 import org.junit.jupiter.api.Test;
 import rigmorrow.app.print.Paper;
 import rigmorrow.app.report.JobBreaches;
-import rigmorrow.data.demo.Demo;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.Plan;
@@ -25,7 +23,6 @@ import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.shot.ShotList;
 import rigmorrow.model.work.WorkModel;
-import rigmorrow.solver.FloorSolver;
 
 class RunSheetsTest {
 
@@ -169,34 +166,6 @@ class RunSheetsTest {
                         "Mains on a turning head (230 V, 60 W): qualified person only, check cable"
                             + " and plug, switch off before touching.",
                         "Size or mass is an estimate: measure and weigh before placing it."));
-  }
-
-  @Test
-  void whatToMindWithASetupStandsAtEveryJobAsLongAsItIsSetUp() {
-    Batch day = Demo.batch(150, 1, SampleDay.SUMMER);
-    Plan made = FloorSolver.dispatch(day);
-    String caution = "Mind your head under the frame.";
-    RigPlan overhead =
-        made.rigs().stream().filter(rig -> rig.rig().equals("R5")).findFirst().orElseThrow();
-    Document sheet = read(sheets(day, made));
-    Elements entries =
-        sheet.selectFirst("section:has(h2:contains(" + overhead.rig() + "))").select(".entry");
-    List<String> needFrame =
-        day.shotList().jobs().stream()
-            .filter(job -> job.item().hanging() != null)
-            .map(ShotJob::id)
-            .toList();
-    int first = 0;
-    while (!needFrame.contains(overhead.jobs().get(first).job())) {
-      first++;
-    }
-    // Nothing on this floor ever asks for the frame to be parked again.
-    assertThat(entries).hasSizeGreaterThan(first + 1);
-    assertThat(overhead.jobs().subList(first, overhead.jobs().size()).stream().map(PlannedJob::job))
-        .as("some job there hangs nothing")
-        .anyMatch(job -> !needFrame.contains(job));
-    assertThat(entries.subList(first, entries.size()))
-        .allSatisfy(entry -> assertThat(entry.text()).contains(caution));
   }
 
   @Test

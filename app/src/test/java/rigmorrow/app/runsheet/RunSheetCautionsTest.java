@@ -1,0 +1,46 @@
+package rigmorrow.app.runsheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.jsoup.nodes.Document;
+import org.jsoup.select.Elements;
+import org.junit.jupiter.api.Test;
+import rigmorrow.data.demo.Demo;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.plan.PlannedJob;
+import rigmorrow.model.plan.RigPlan;
+import rigmorrow.model.shot.Batch;
+import rigmorrow.model.shot.ShotJob;
+import rigmorrow.solver.FloorSolver;
+
+/** What there is to mind stands at every job for which it holds. */
+class RunSheetCautionsTest {
+  @Test
+  void whatToMindWithASetupStandsAtEveryJobAsLongAsItIsSetUp() {
+    Batch day = Demo.batch(150, 1, SampleDay.SUMMER);
+    Plan made = FloorSolver.dispatch(day);
+    String caution = "Mind your head under the frame.";
+    RigPlan overhead =
+        made.rigs().stream().filter(rig -> rig.rig().equals("R5")).findFirst().orElseThrow();
+    Document sheet = RunSheetsTest.read(RunSheetsTest.sheets(day, made));
+    Elements entries =
+        sheet.selectFirst("section:has(h2:contains(" + overhead.rig() + "))").select(".entry");
+    List<String> needFrame =
+        day.shotList().jobs().stream()
+            .filter(job -> job.item().hanging() != null)
+            .map(ShotJob::id)
+            .toList();
+    int first = 0;
+    while (!needFrame.contains(overhead.jobs().get(first).job())) {
+      first++;
+    }
+    // Nothing on this floor ever asks for the frame to be parked again.
+    assertThat(entries).hasSizeGreaterThan(first + 1);
+    assertThat(overhead.jobs().subList(first, overhead.jobs().size()).stream().map(PlannedJob::job))
+        .as("some job there hangs nothing")
+        .anyMatch(job -> !needFrame.contains(job));
+    assertThat(entries.subList(first, entries.size()))
+        .allSatisfy(entry -> assertThat(entry.text()).contains(caution));
+  }
+}

@@ -24,7 +24,8 @@ import rigmorrow.model.plan.Breach;
     name = "calendar",
     description = {
       "Write a plan as calendar files (iCalendar), one for each rig and operator.",
-      "Reading a later plan of the same day into a calendar moves what was there."
+      "An event keeps its UID in a later plan of the same day; whether reading it moves",
+      "what was there is up to your calendar, and jobs that went away stay."
     },
     footer = {
       "Examples:",

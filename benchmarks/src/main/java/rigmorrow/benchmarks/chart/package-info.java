@@ -1,0 +1,5 @@
+/** Draws charts as SVG, each with a table that says the same. */
+@NullMarked
+package rigmorrow.benchmarks.chart;
+
+import org.jspecify.annotations.NullMarked;

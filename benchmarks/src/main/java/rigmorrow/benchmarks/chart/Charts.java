@@ -180,7 +180,8 @@ public final class Charts {
         "time",
         "Score over time",
         "For each peer the median plan over the seeds at each moment, as a multiple of the best"
-            + " points of the instance, geometric mean over the instances.",
+            + " points of the instance, geometric mean over the instances. A peer without a curve has no"
+            + " plan that can be compared at the end.",
         bottom + 46,
         canvas.shapes(),
         heads(times, unit),

@@ -10,7 +10,12 @@ import java.util.Locale;
  */
 final class Axis {
   private static final double RATIO_FROM = 1.8;
+  private static final double FEW_FROM = 8;
   private static final double[] STEPS = {1, 2, 5};
+
+  /** For a narrow range. */
+  private static final double[] FINE_STEPS = {1, 1.2, 1.5, 2, 3, 4, 5, 7};
+
   private static final int MOST_TICKS = 8;
 
   private final double low;
@@ -56,7 +61,7 @@ final class Axis {
   private List<Double> inRatios() {
     List<Double> ticks = new ArrayList<>();
     for (int power = -6; power <= 12; power++) {
-      for (double step : STEPS) {
+      for (double step : high / low > FEW_FROM ? STEPS : FINE_STEPS) {
         double tick = step * Math.pow(10, power);
         if (tick >= low * 0.999 && tick <= high * 1.001) {
           ticks.add(tick);

@@ -38,7 +38,9 @@ public record Curve(String peer, int instances, int first, List<Double> timesBes
     List<List<OptionalDouble>> rows = new ArrayList<>();
     for (String instance : results.instances()) {
       List<Cell> cells = results.cells(instance, peer);
-      if (!cells.isEmpty() && cells.stream().noneMatch(cell -> cell.course().isEmpty())) {
+      Score best = results.best(instance);
+      boolean measurable = best != null && best.soft() > 0;
+      if (measurable && !cells.isEmpty() && cells.stream().noneMatch(Curve::unclocked)) {
         List<OptionalDouble> row = row(results, instance, cells);
         if (row.get(Moment.COUNT - 1).isPresent()) {
           rows.add(row);
@@ -61,6 +63,10 @@ public record Curve(String peer, int instances, int first, List<Double> timesBes
       }
     }
     return new Curve(peer, rows.size(), first, means);
+  }
+
+  private static boolean unclocked(Cell cell) {
+    return cell.course().isEmpty();
   }
 
   private static OptionalDouble geometricMean(List<List<OptionalDouble>> rows, int at) {

@@ -8,8 +8,10 @@ import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToLongFunction;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.PlannedJob;
@@ -28,10 +30,14 @@ final class CrewRoster {
   private final int crew;
   private final List<List<IntervalVar>> busy = new ArrayList<>();
   private final List<Part> parts = new ArrayList<>();
+  private final List<Derived> derived = new ArrayList<>();
 
   /** A hands-on part of a job: who is there and who is in charge. */
   private record Part(
       int job, Literal[] there, Literal[] lead, Function<PlannedJob, @Nullable Attended> planned) {}
+
+  /** A variable that follows from others. */
+  private record Derived(int job, IntVar variable, ToLongFunction<PlannedJob> inPlan) {}
 
   CrewRoster(DayVars day, Changeovers changeovers) {
     this.day = day;
@@ -172,46 +178,44 @@ final class CrewRoster {
 
   private void load(int job) {
     boolean stays = works(job).stream().allMatch(JobWork::attendedCapture);
-    LinearArgument end = day.captureEnd[job];
-    LinearArgument seconds;
+    IntVar start = day.loadStart[job];
     if (stays) {
-      IntVar span = model.newIntVar(0, day.facts.horizon(), "stays" + job);
-      model.addEquality(DayVars.sum(day.loadStart[job], span), end);
-      seconds = span;
-    } else {
-      seconds = affine(day.seconds(job, work -> work.load().seconds()), job, JobWork::load);
-      end = after(day.loadStart[job], seconds);
+      IntVar seconds = model.newIntVar(0, day.facts.horizon(), "stays" + job);
+      model.addEquality(DayVars.sum(start, seconds), day.captureEnd[job]);
+      derived.add(
+          new Derived(job, seconds, one -> one.capture().end() - one.load().span().start()));
+      handsOn(job, JobWork::load, start, seconds, day.captureEnd[job], PlannedJob::load);
+      return;
     }
-    handsOn(job, JobWork::load, day.loadStart[job], seconds, end, PlannedJob::load);
+    LinearArgument seconds = seconds(job, JobWork::load, one -> one.load().span().seconds());
+    LinearExpr known = seconds.build();
+    if (known.numElements() == 0) {
+      LinearArgument end = LinearExpr.affine(start, 1, known.getOffset());
+      handsOn(job, JobWork::load, start, seconds, end, PlannedJob::load);
+    } else {
+      IntVar end = model.newIntVar(0, day.facts.horizon(), "loadEnd" + job);
+      model.addEquality(DayVars.sum(start, seconds), end);
+      derived.add(new Derived(job, end, one -> one.load().span().end()));
+      handsOn(job, JobWork::load, start, seconds, end, PlannedJob::load);
+    }
   }
 
   private void unload(int job) {
-    LinearArgument seconds =
-        affine(day.seconds(job, work -> work.unload().seconds()), job, JobWork::unload);
-    LinearArgument end = after(day.unloadStart[job], seconds);
-    handsOn(job, JobWork::unload, day.unloadStart[job], seconds, end, PlannedJob::unload);
+    LinearArgument seconds = seconds(job, JobWork::unload, one -> one.unload().span().seconds());
+    handsOn(job, JobWork::unload, day.unloadStart[job], seconds, day.end[job], PlannedJob::unload);
   }
 
-  /** A number where the part takes the same time on every rig, else a variable. */
-  private LinearArgument affine(
-      LinearArgument sum, int job, Function<JobWork, JobWork.HandsOn> part) {
+  /** A variable, or a number where a part takes the same time on every rig and must be done. */
+  private LinearArgument seconds(
+      int job, Function<JobWork, JobWork.HandsOn> part, ToLongFunction<PlannedJob> inPlan) {
     int[] each = works(job).stream().mapToInt(work -> part.apply(work).seconds()).toArray();
-    if (java.util.Arrays.stream(each).distinct().count() == 1) {
+    if (!day.mayLeaveOut && Arrays.stream(each).distinct().count() == 1) {
       return LinearExpr.constant(each[0]);
     }
     IntVar seconds = model.newIntVar(0, day.facts.horizon(), "seconds" + job);
-    model.addEquality(seconds, sum);
+    model.addEquality(seconds, day.seconds(job, work -> part.apply(work).seconds()));
+    derived.add(new Derived(job, seconds, inPlan));
     return seconds;
-  }
-
-  private LinearArgument after(IntVar start, LinearArgument seconds) {
-    LinearExpr known = seconds.build();
-    if (known.numElements() == 0) {
-      return LinearExpr.affine(start, 1, known.getOffset());
-    }
-    IntVar end = model.newIntVar(0, 2L * day.facts.horizon(), "after");
-    model.addEquality(DayVars.sum(start, seconds), end);
-    return end;
   }
 
   private void handsOn(
@@ -277,6 +281,10 @@ final class CrewRoster {
 
   /** Hints at who does each part. */
   void hint(KnownPlan plan) {
+    for (Derived one : derived) {
+      PlannedJob planned = plan.of(one.job);
+      model.addHint(one.variable, planned == null ? 0 : one.inPlan.applyAsLong(planned));
+    }
     for (Part part : parts) {
       PlannedJob planned = plan.of(part.job);
       Attended attended = planned == null ? null : part.planned.apply(planned);

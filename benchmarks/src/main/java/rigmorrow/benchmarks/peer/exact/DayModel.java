@@ -41,7 +41,7 @@ public final class DayModel {
    * @param mostLeftOut no more than this weight may be left out
    */
   public DayModel(BatchFacts facts, long mostLeftOut) {
-    this.day = new DayVars(facts);
+    this.day = new DayVars(facts, mostLeftOut > 0);
     this.model = day.model;
     this.weights = facts.floor().weights();
     this.routes = new RigRoutes(day);

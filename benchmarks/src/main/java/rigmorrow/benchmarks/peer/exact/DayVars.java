@@ -26,6 +26,9 @@ final class DayVars {
   final int jobs;
   final int rigs;
 
+  /** False when every job must be planned. */
+  final boolean mayLeaveOut;
+
   /** Start of the changeover, or of loading where there is none. */
   final IntVar[] start;
 
@@ -54,8 +57,9 @@ final class DayVars {
   /** Jobs that fit a rig. */
   final List<List<Integer>> fitting = new ArrayList<>();
 
-  DayVars(BatchFacts facts) {
+  DayVars(BatchFacts facts, boolean mayLeaveOut) {
     this.facts = facts;
+    this.mayLeaveOut = mayLeaveOut;
     this.batch = facts.batch();
     this.jobs = batch.jobCount();
     this.rigs = batch.rigCount();
@@ -101,7 +105,7 @@ final class DayVars {
     out[job] = model.newBoolVar("out" + job);
     choices.add(out[job]);
     model.addExactlyOne(choices);
-    if (batch.pinnedRig(job) >= 0) {
+    if (!mayLeaveOut || batch.pinnedRig(job) >= 0) {
       model.addEquality(out[job], 0);
     }
   }
@@ -168,7 +172,12 @@ final class DayVars {
           model.addHint(here, plan.rig[job] == rig);
         }
       }
-      if (planned != null) {
+      if (planned == null) {
+        for (IntVar[] time :
+            List.of(start, changeoverEnd, loadStart, captureEnd, unloadStart, end, whole)) {
+          model.addHint(time[job], 0);
+        }
+      } else {
         int begin = planned.whole().start();
         model.addHint(start[job], begin);
         model.addHint(loadStart[job], planned.load().span().start());

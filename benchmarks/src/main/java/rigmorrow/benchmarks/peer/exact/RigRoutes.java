@@ -8,7 +8,9 @@ import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.function.Predicate;
 
@@ -20,6 +22,9 @@ import java.util.function.Predicate;
 final class RigRoutes {
   final List<Arc> arcs = new ArrayList<>();
   final List<SetupCosts> costs = new ArrayList<>();
+  private final Map<Integer, Literal> unused = new HashMap<>();
+  private final Map<List<Integer>, Literal> last = new HashMap<>();
+  private final Map<List<Integer>, IntVar> places = new HashMap<>();
 
   private final DayVars day;
   private final CpModel model;
@@ -40,15 +45,18 @@ final class RigRoutes {
   private void circuit(int rig) {
     List<Integer> jobs = day.fitting.get(rig);
     CircuitConstraint circuit = model.addCircuit();
-    Literal empty = model.newBoolVar("empty" + rig);
-    circuit.addArc(0, 0, empty);
+    Literal none = model.newBoolVar("unused" + rig);
+    unused.put(rig, none);
+    circuit.addArc(0, 0, none);
     for (int at = 0; at < jobs.size(); at++) {
       int job = jobs.get(at);
       Literal here = here(job, rig);
       circuit.addArc(at + 1, at + 1, here.not());
-      model.addImplication(here, empty.not());
+      model.addImplication(here, none.not());
       circuit.addArc(0, at + 1, arc(rig, SetupCosts.INITIAL, job).taken());
-      circuit.addArc(at + 1, 0, model.newBoolVar("last" + rig + "_" + job));
+      Literal end = model.newBoolVar("last" + rig + "_" + job);
+      last.put(List.of(rig, job), end);
+      circuit.addArc(at + 1, 0, end);
       for (int next = 0; next < jobs.size(); next++) {
         if (next != at) {
           Arc arc = arc(rig, job, jobs.get(next));
@@ -99,23 +107,19 @@ final class RigRoutes {
     if (jobs.stream().noneMatch(job -> day.batch.pinnedPlace(job) >= 0)) {
       return;
     }
-    IntVar[] place = new IntVar[day.jobs];
     for (int job : jobs) {
-      place[job] = model.newIntVar(0, jobs.size() - 1L, "place" + job);
+      IntVar place = model.newIntVar(0, jobs.size() - 1L, "place" + job);
+      places.put(List.of(rig, job), place);
       if (day.batch.pinnedPlace(job) >= 0) {
-        model.addEquality(place[job], day.batch.pinnedPlace(job));
+        model.addEquality(place, day.batch.pinnedPlace(job)).onlyEnforceIf(here(job, rig));
       }
     }
     for (Arc arc : arcs) {
       if (arc.rig() == rig) {
-        LinearExpr here = LinearExpr.affine(place[arc.to()], 1, 0);
-        if (arc.from() == SetupCosts.INITIAL) {
-          model.addEquality(here, 0).onlyEnforceIf(arc.taken());
-        } else {
-          model
-              .addEquality(here, LinearExpr.affine(place[arc.from()], 1, 1))
-              .onlyEnforceIf(arc.taken());
-        }
+        IntVar place = Objects.requireNonNull(places.get(List.of(rig, arc.to())));
+        IntVar before = places.get(List.of(rig, arc.from()));
+        LinearExpr next = before == null ? LinearExpr.constant(0) : LinearExpr.affine(before, 1, 1);
+        model.addEquality(place, next).onlyEnforceIf(arc.taken());
       }
     }
   }
@@ -129,6 +133,16 @@ final class RigRoutes {
     for (Arc arc : arcs) {
       model.addHint(arc.taken(), in(plan, arc));
     }
+    unused.forEach((rig, none) -> model.addHint(none, plan.byRig.get(rig).isEmpty()));
+    last.forEach(
+        (key, end) -> {
+          List<Integer> sequence = plan.byRig.get(key.get(0));
+          int at = sequence.indexOf(key.get(1));
+          model.addHint(end, at >= 0 && at == sequence.size() - 1);
+        });
+    places.forEach(
+        (key, place) ->
+            model.addHint(place, Math.max(0, plan.byRig.get(key.get(0)).indexOf(key.get(1)))));
   }
 
   /** Job numbers of each rig in order, in a solution. */

@@ -91,6 +91,13 @@ final class RingWear {
   /** Hints at the wear of each ring; tells which services are done in a plan. */
   Set<Literal> hint(KnownPlan plan) {
     Set<Literal> done = new HashSet<>();
+    worn.forEach(
+        (key, turns) -> {
+          PlateRing ring = day.facts.rig(key.get(1)).ring();
+          if (ring != null && plan.rig[key.get(0)] != key.get(1)) {
+            model.addHint(turns, ring.serviceEveryTurns());
+          }
+        });
     for (int rig = 0; rig < day.rigs; rig++) {
       PlateRing ring = day.facts.rig(rig).ring();
       if (ring != null) {

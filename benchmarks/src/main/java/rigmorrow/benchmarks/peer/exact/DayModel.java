@@ -41,10 +41,14 @@ public final class DayModel {
    * @param mostLeftOut no more than this weight may be left out
    */
   public DayModel(BatchFacts facts, long mostLeftOut) {
-    this.day = new DayVars(facts, mostLeftOut > 0);
+    this(facts, SetupCosts.ofAll(facts), Freedom.FULL, mostLeftOut);
+  }
+
+  DayModel(BatchFacts facts, List<SetupCosts> costs, Freedom freedom, long mostLeftOut) {
+    this.day = new DayVars(facts, freedom, mostLeftOut > 0);
     this.model = day.model;
     this.weights = facts.floor().weights();
-    this.routes = new RigRoutes(day);
+    this.routes = new RigRoutes(day, costs);
     this.kept = new KeptValues(day, routes);
     this.kits = new KitRoutes(day);
     this.rings = new RingWear(day, routes);
@@ -171,7 +175,10 @@ public final class DayModel {
 
   /** Hints at a decoded plan, which is a solution of the model. */
   public void hint(Plan decoded) {
-    KnownPlan plan = new KnownPlan(day.facts, decoded);
+    hint(new KnownPlan(day.facts, decoded), decoded.figures().finishedAt());
+  }
+
+  void hint(KnownPlan plan, int finishedAt) {
     day.hint(plan);
     routes.hint(plan);
     Set<Literal> done = new HashSet<>(kept.hint(plan));
@@ -183,7 +190,7 @@ public final class DayModel {
       @Nullable PlannedJob planned = plan.of(job);
       model.addHint(late.get(job), planned == null ? 0 : planned.lateSeconds());
     }
-    model.addHint(finished, Math.max(day.facts.firstOpening(), decoded.figures().finishedAt()));
+    model.addHint(finished, Math.max(day.facts.firstOpening(), finishedAt));
   }
 
   /** Job numbers of each rig in order, in a solution. */

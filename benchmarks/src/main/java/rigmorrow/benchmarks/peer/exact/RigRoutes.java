@@ -21,7 +21,7 @@ import java.util.function.Predicate;
  */
 final class RigRoutes {
   final List<Arc> arcs = new ArrayList<>();
-  final List<SetupCosts> costs = new ArrayList<>();
+  final List<SetupCosts> costs;
   private final Map<Integer, Literal> unused = new HashMap<>();
   private final Map<List<Integer>, Literal> last = new HashMap<>();
   private final Map<List<Integer>, IntVar> places = new HashMap<>();
@@ -29,11 +29,11 @@ final class RigRoutes {
   private final DayVars day;
   private final CpModel model;
 
-  RigRoutes(DayVars day) {
+  RigRoutes(DayVars day, List<SetupCosts> costs) {
+    this.costs = costs;
     this.day = day;
     this.model = day.model;
     for (int rig = 0; rig < day.rigs; rig++) {
-      costs.add(new SetupCosts(day.facts, rig));
       if (!day.fitting.get(rig).isEmpty()) {
         circuit(rig);
         hours(rig);
@@ -53,12 +53,16 @@ final class RigRoutes {
       Literal here = here(job, rig);
       circuit.addArc(at + 1, at + 1, here.not());
       model.addImplication(here, none.not());
-      circuit.addArc(0, at + 1, arc(rig, SetupCosts.INITIAL, job).taken());
-      Literal end = model.newBoolVar("last" + rig + "_" + job);
-      last.put(List.of(rig, job), end);
-      circuit.addArc(at + 1, 0, end);
+      if (day.freedom.after(rig, SetupCosts.INITIAL, job)) {
+        circuit.addArc(0, at + 1, arc(rig, SetupCosts.INITIAL, job).taken());
+      }
+      if (day.freedom.after(rig, job, KnownPlan.NONE)) {
+        Literal end = model.newBoolVar("last" + rig + "_" + job);
+        last.put(List.of(rig, job), end);
+        circuit.addArc(at + 1, 0, end);
+      }
       for (int next = 0; next < jobs.size(); next++) {
-        if (next != at) {
+        if (next != at && day.freedom.after(rig, job, jobs.get(next))) {
           Arc arc = arc(rig, job, jobs.get(next));
           circuit.addArc(at + 1, next + 1, arc.taken());
           model.addGreaterOrEqual(day.start[arc.to()], day.end[job]).onlyEnforceIf(arc.taken());

@@ -40,7 +40,16 @@ final class SetupCosts {
    */
   record Cost(int seconds, int warmSeconds, int people, int lead) {}
 
-  SetupCosts(BatchFacts facts, int rig) {
+  /** One for each rig; they remember what was asked, so they serve one thread. */
+  static List<SetupCosts> ofAll(BatchFacts facts) {
+    List<SetupCosts> all = new ArrayList<>();
+    for (int rig = 0; rig < facts.batch().rigCount(); rig++) {
+      all.add(new SetupCosts(facts, rig));
+    }
+    return all;
+  }
+
+  private SetupCosts(BatchFacts facts, int rig) {
     this.facts = facts;
     this.rig = rig;
     this.model = new ChangeoverModel(facts.floor());

@@ -31,7 +31,8 @@ public final class DayModel {
   private final KitRoutes kits;
   private final RingWear rings;
   private final Changeovers changeovers;
-  private final CrewRoster crew;
+  private final @Nullable CrewRoster crew;
+  private final @Nullable CrewPool pool;
   private final IntVar finished;
   private final List<IntVar> late = new ArrayList<>();
   private final Weights weights;
@@ -56,7 +57,9 @@ public final class DayModel {
     extras.addAll(kits.extras);
     extras.addAll(rings.extras);
     this.changeovers = new Changeovers(day, routes, extras);
-    this.crew = new CrewRoster(day, changeovers);
+    boolean pooled = freedom != Freedom.FULL || Boolean.getBoolean("pool");
+    this.crew = pooled ? null : new CrewRoster(day, changeovers);
+    this.pool = pooled ? new CrewPool(day, changeovers) : null;
     this.finished = model.newIntVar(facts.firstOpening(), facts.horizon(), "finished");
     samples();
     alike();
@@ -185,7 +188,12 @@ public final class DayModel {
     done.addAll(kits.hint(plan));
     done.addAll(rings.hint(plan));
     changeovers.hint(plan, done);
-    crew.hint(plan);
+    if (crew != null) {
+      crew.hint(plan);
+    }
+    if (pool != null) {
+      pool.hint(plan, done);
+    }
     for (int job = 0; job < day.jobs; job++) {
       @Nullable PlannedJob planned = plan.of(job);
       model.addHint(late.get(job), planned == null ? 0 : planned.lateSeconds());

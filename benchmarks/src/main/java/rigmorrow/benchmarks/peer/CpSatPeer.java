@@ -64,8 +64,7 @@ public final class CpSatPeer implements Peer {
     long until = time == null ? Long.MAX_VALUE : begin + time.toNanos();
     double units =
         settings.stepLimit() == 0 ? Double.MAX_VALUE : settings.stepLimit() / STEPS_A_UNIT;
-    ExactSearch search =
-        new ExactSearch(batch, incumbent, settings.seed(), settings.solvers(), until, units);
+    ExactSearch search = new ExactSearch(batch, incumbent, settings.seed(), settings.solvers());
     AtomicBoolean asked = new AtomicBoolean();
     ScheduledExecutorService watch = Executors.newSingleThreadScheduledExecutor();
     try {
@@ -79,7 +78,7 @@ public final class CpSatPeer implements Peer {
           POLL_MILLIS,
           POLL_MILLIS,
           TimeUnit.MILLISECONDS);
-      if (search.run()) {
+      if (search.run(until, units)) {
         return "done";
       }
     } finally {

@@ -283,7 +283,7 @@ final class CrewRoster {
   void hint(KnownPlan plan) {
     for (Derived one : derived) {
       PlannedJob planned = plan.of(one.job);
-      day.tell(one.job, one.variable, planned == null ? 0 : one.inPlan.applyAsLong(planned));
+      model.addHint(one.variable, planned == null ? 0 : one.inPlan.applyAsLong(planned));
     }
     for (Part part : parts) {
       PlannedJob planned = plan.of(part.job);
@@ -294,9 +294,9 @@ final class CrewRoster {
       // Two may share what the model gives to one: then only the one in charge is told of.
       List<Integer> there = part.lead == part.there && !nobody ? who.subList(0, 1) : who;
       for (int one = 0; one < crew; one++) {
-        day.tell(part.job, part.there[one], there.contains(one));
+        model.addHint(part.there[one], there.contains(one));
         if (part.lead != part.there) {
-          day.tell(part.job, part.lead[one], !who.isEmpty() && who.get(0) == one);
+          model.addHint(part.lead[one], !who.isEmpty() && who.get(0) == one);
         }
       }
     }

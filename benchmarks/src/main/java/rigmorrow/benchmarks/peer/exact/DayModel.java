@@ -31,8 +31,7 @@ public final class DayModel {
   private final KitRoutes kits;
   private final RingWear rings;
   private final Changeovers changeovers;
-  private final @Nullable CrewRoster crew;
-  private final @Nullable CrewPool pool;
+  private final CrewRoster crew;
   private final IntVar finished;
   private final List<IntVar> late = new ArrayList<>();
   private final Weights weights;
@@ -42,14 +41,10 @@ public final class DayModel {
    * @param mostLeftOut no more than this weight may be left out
    */
   public DayModel(BatchFacts facts, long mostLeftOut) {
-    this(facts, SetupCosts.ofAll(facts), Freedom.FULL, mostLeftOut);
-  }
-
-  DayModel(BatchFacts facts, List<SetupCosts> costs, Freedom freedom, long mostLeftOut) {
-    this.day = new DayVars(facts, freedom, mostLeftOut > 0);
+    this.day = new DayVars(facts, mostLeftOut > 0);
     this.model = day.model;
     this.weights = facts.floor().weights();
-    this.routes = new RigRoutes(day, costs);
+    this.routes = new RigRoutes(day);
     this.kept = new KeptValues(day, routes);
     this.kits = new KitRoutes(day);
     this.rings = new RingWear(day, routes);
@@ -57,9 +52,7 @@ public final class DayModel {
     extras.addAll(kits.extras);
     extras.addAll(rings.extras);
     this.changeovers = new Changeovers(day, routes, extras);
-    boolean pooled = freedom != Freedom.FULL || Boolean.getBoolean("pool");
-    this.crew = pooled ? null : new CrewRoster(day, changeovers);
-    this.pool = pooled ? new CrewPool(day, changeovers) : null;
+    this.crew = new CrewRoster(day, changeovers);
     this.finished = model.newIntVar(facts.firstOpening(), facts.horizon(), "finished");
     samples();
     alike();
@@ -71,6 +64,11 @@ public final class DayModel {
   /** The model for the solver. */
   public CpModel model() {
     return model;
+  }
+
+  /** Number of pairs of jobs that may follow each other, on all rigs. */
+  int arcs() {
+    return routes.arcs.size();
   }
 
   private void samples() {
@@ -178,27 +176,19 @@ public final class DayModel {
 
   /** Hints at a decoded plan, which is a solution of the model. */
   public void hint(Plan decoded) {
-    hint(new KnownPlan(day.facts, decoded), decoded.figures().finishedAt());
-  }
-
-  void hint(KnownPlan plan, int finishedAt) {
+    KnownPlan plan = new KnownPlan(day.facts, decoded);
     day.hint(plan);
     routes.hint(plan);
     Set<Literal> done = new HashSet<>(kept.hint(plan));
     done.addAll(kits.hint(plan));
     done.addAll(rings.hint(plan));
     changeovers.hint(plan, done);
-    if (crew != null) {
-      crew.hint(plan);
-    }
-    if (pool != null) {
-      pool.hint(plan, done);
-    }
+    crew.hint(plan);
     for (int job = 0; job < day.jobs; job++) {
       @Nullable PlannedJob planned = plan.of(job);
       model.addHint(late.get(job), planned == null ? 0 : planned.lateSeconds());
     }
-    model.addHint(finished, Math.max(day.facts.firstOpening(), finishedAt));
+    model.addHint(finished, Math.max(day.facts.firstOpening(), decoded.figures().finishedAt()));
   }
 
   /** Job numbers of each rig in order, in a solution. */

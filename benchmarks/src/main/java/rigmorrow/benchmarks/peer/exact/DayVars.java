@@ -22,7 +22,6 @@ import rigmorrow.solver.timeline.CompiledBatch;
 final class DayVars {
   final CpModel model = new CpModel();
   final BatchFacts facts;
-  final Freedom freedom;
   final CompiledBatch batch;
   final int jobs;
   final int rigs;
@@ -58,9 +57,8 @@ final class DayVars {
   /** Jobs that fit a rig. */
   final List<List<Integer>> fitting = new ArrayList<>();
 
-  DayVars(BatchFacts facts, Freedom freedom, boolean mayLeaveOut) {
+  DayVars(BatchFacts facts, boolean mayLeaveOut) {
     this.facts = facts;
-    this.freedom = freedom;
     this.mayLeaveOut = mayLeaveOut;
     this.batch = facts.batch();
     this.jobs = batch.jobCount();
@@ -97,7 +95,7 @@ final class DayVars {
   private void place(int job) {
     List<Literal> choices = new ArrayList<>();
     for (int rig = 0; rig < rigs; rig++) {
-      if (batch.fits(job, rig) && freedom.on(job, rig)) {
+      if (batch.fits(job, rig)) {
         Literal here = model.newBoolVar("on" + job + "_" + rig);
         on[job][rig] = here;
         choices.add(here);
@@ -107,7 +105,7 @@ final class DayVars {
     out[job] = model.newBoolVar("out" + job);
     choices.add(out[job]);
     model.addExactlyOne(choices);
-    if (!mayLeaveOut || batch.pinnedRig(job) >= 0 || !freedom.out(job)) {
+    if (!mayLeaveOut || batch.pinnedRig(job) >= 0) {
       model.addEquality(out[job], 0);
     }
   }
@@ -177,33 +175,17 @@ final class DayVars {
       if (planned == null) {
         for (IntVar[] time :
             List.of(start, changeoverEnd, loadStart, captureEnd, unloadStart, end, whole)) {
-          tell(job, time[job], 0);
+          model.addHint(time[job], 0);
         }
       } else {
         int begin = planned.whole().start();
-        tell(job, start[job], begin);
-        tell(job, loadStart[job], planned.load().span().start());
-        tell(job, captureEnd[job], planned.capture().end());
-        tell(job, unloadStart[job], planned.unload().span().start());
-        tell(job, end[job], planned.whole().end());
-        tell(job, whole[job], planned.whole().end() - begin);
+        model.addHint(start[job], begin);
+        model.addHint(loadStart[job], planned.load().span().start());
+        model.addHint(captureEnd[job], planned.capture().end());
+        model.addHint(unloadStart[job], planned.unload().span().start());
+        model.addHint(end[job], planned.whole().end());
+        model.addHint(whole[job], planned.whole().end() - begin);
       }
-    }
-  }
-
-  /** Hints at a value, or sets it where the job is settled. */
-  void tell(int job, IntVar variable, long value) {
-    model.addHint(variable, value);
-    if (freedom.settled(job)) {
-      model.addEquality(variable, value);
-    }
-  }
-
-  /** Hints at a case, or sets it where the job is settled. */
-  void tell(int job, Literal is, boolean value) {
-    model.addHint(is, value);
-    if (freedom.settled(job)) {
-      model.addEquality(is, value ? 1 : 0);
     }
   }
 }

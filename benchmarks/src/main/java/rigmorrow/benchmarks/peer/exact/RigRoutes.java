@@ -29,8 +29,8 @@ final class RigRoutes {
   private final DayVars day;
   private final CpModel model;
 
-  RigRoutes(DayVars day, List<SetupCosts> costs) {
-    this.costs = costs;
+  RigRoutes(DayVars day) {
+    this.costs = SetupCosts.ofAll(day.facts);
     this.day = day;
     this.model = day.model;
     for (int rig = 0; rig < day.rigs; rig++) {
@@ -53,16 +53,12 @@ final class RigRoutes {
       Literal here = here(job, rig);
       circuit.addArc(at + 1, at + 1, here.not());
       model.addImplication(here, none.not());
-      if (day.freedom.after(rig, SetupCosts.INITIAL, job)) {
-        circuit.addArc(0, at + 1, arc(rig, SetupCosts.INITIAL, job).taken());
-      }
-      if (day.freedom.after(rig, job, KnownPlan.NONE)) {
-        Literal end = model.newBoolVar("last" + rig + "_" + job);
-        last.put(List.of(rig, job), end);
-        circuit.addArc(at + 1, 0, end);
-      }
+      circuit.addArc(0, at + 1, arc(rig, SetupCosts.INITIAL, job).taken());
+      Literal end = model.newBoolVar("last" + rig + "_" + job);
+      last.put(List.of(rig, job), end);
+      circuit.addArc(at + 1, 0, end);
       for (int next = 0; next < jobs.size(); next++) {
-        if (next != at && day.freedom.after(rig, job, jobs.get(next))) {
+        if (next != at) {
           Arc arc = arc(rig, job, jobs.get(next));
           circuit.addArc(at + 1, next + 1, arc.taken());
           model.addGreaterOrEqual(day.start[arc.to()], day.end[job]).onlyEnforceIf(arc.taken());

@@ -17,6 +17,7 @@ import rigmorrow.model.floor.Weights;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.solver.timeline.BatchFacts;
+import rigmorrow.solver.timeline.Sequences;
 
 /**
  * The whole day as one model: every plan that the decoder can make is a solution, at no more than
@@ -35,6 +36,8 @@ public final class DayModel {
   private final IntVar finished;
   private final List<IntVar> late = new ArrayList<>();
   private final Weights weights;
+  private final long leftOutFactor;
+  private final LinearExprBuilder cost;
 
   /**
    * @param facts of the batch to plan
@@ -58,7 +61,10 @@ public final class DayModel {
     alike();
     promises();
     fill();
-    leaveOut(mostLeftOut);
+    this.leftOutFactor = mostLeftOut == 0 ? 0 : beyondAnySoft();
+    model.addLessOrEqual(leftOut(1), mostLeftOut);
+    this.cost = cost();
+    model.minimize(cost);
   }
 
   /** The model for the solver. */
@@ -143,17 +149,15 @@ public final class DayModel {
     }
   }
 
-  private void leaveOut(long most) {
-    LinearExprBuilder leftOut = leftOut(1);
-    model.addLessOrEqual(leftOut, most);
-    LinearExprBuilder cost = leftOut(most == 0 ? 0 : beyondAnySoft());
+  private LinearExprBuilder cost() {
+    LinearExprBuilder cost = leftOut(leftOutFactor);
     for (int job = 0; job < day.jobs; job++) {
       cost.addTerm(late.get(job), (long) day.batch.weight(job) * weights.latenessPerMinute());
       cost.addTerm(day.changeover[job], weights.changeoverPerMinute());
     }
     cost.addTerm(finished, weights.finishingPerMinute());
     cost.add(-(long) day.facts.firstOpening() * weights.finishingPerMinute());
-    model.minimize(cost);
+    return cost;
   }
 
   private LinearExprBuilder leftOut(long factor) {
@@ -194,5 +198,21 @@ public final class DayModel {
   /** Job numbers of each rig in order, in a solution. */
   public List<List<Integer>> sequences(Predicate<Literal> isTrue) {
     return routes.sequences(isTrue);
+  }
+
+  /** What makes the sequences of a solution what they are. */
+  List<Literal> decided(Predicate<Literal> isTrue) {
+    return routes.decided(isTrue);
+  }
+
+  /**
+   * Leaves only what the model takes to be better than a decoded plan, without what was decoded.
+   */
+  void onlyBetterThan(Sequences best, List<List<Literal>> decoded) {
+    for (List<Literal> decided : decoded) {
+      model.addBoolOr(decided.stream().map(Literal::not).toList());
+    }
+    model.addLessOrEqual(cost, leftOutFactor * best.medium() + best.soft() - 1);
+    model.clearHints();
   }
 }

@@ -175,4 +175,12 @@ final class RigRoutes {
     }
     return sequences;
   }
+
+  /** What makes the sequences of a solution what they are: who follows whom and who is last. */
+  List<Literal> decided(Predicate<Literal> isTrue) {
+    List<Literal> decided = new ArrayList<>();
+    arcs.stream().map(Arc::taken).filter(isTrue).forEach(decided::add);
+    last.values().stream().filter(isTrue).forEach(decided::add);
+    return decided;
+  }
 }

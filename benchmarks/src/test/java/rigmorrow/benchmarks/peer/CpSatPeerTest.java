@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import rigmorrow.benchmarks.RuleSet;
+import rigmorrow.model.fit.FitCheck;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlanFigures;
@@ -19,8 +20,8 @@ import rigmorrow.solver.SolverSettings;
 class CpSatPeerTest {
   private static final Batch DAY = RuleSet.FULL.batch(16);
 
-  /** Three units of the solver's deterministic time. */
-  private static final SolverSettings SHORT = SolverSettings.steps(30_000, 1);
+  /** One unit of the solver's deterministic time. */
+  private static final SolverSettings SHORT = SolverSettings.steps(10_000, 1);
 
   private final CpSatPeer peer = new CpSatPeer();
 
@@ -49,7 +50,7 @@ class CpSatPeerTest {
   @Test
   void givesTheSamePlanForTheSameSeedAndSteps() {
     Batch few = RuleSet.FULL.batch(10);
-    SolverSettings settings = SolverSettings.steps(10_000, 7);
+    SolverSettings settings = SolverSettings.steps(2_000, 7);
     assertThat(peer.plan(few, settings, SolveListener.NONE))
         .isEqualTo(peer.plan(few, settings, SolveListener.NONE));
   }
@@ -80,8 +81,7 @@ class CpSatPeerTest {
             DAY.shotList()
                 .withJobs(
                     DAY.shotList().jobs().stream()
-                        .filter(
-                            job -> !new rigmorrow.model.fit.FitCheck(bare).of(job).fitsSomewhere())
+                        .filter(job -> !new FitCheck(bare).of(job).fitsSomewhere())
                         .toList()));
     assertThat(none.shotList().jobs()).isNotEmpty();
     Plan plan = peer.plan(none, SHORT, SolveListener.NONE);

@@ -30,6 +30,7 @@ class ExactSearchTest {
     Plan plan = new CpSatPeer().plan(batch, LONG, SolveListener.NONE);
 
     assertThat(PlanChecker.check(batch, plan)).isEmpty();
+    assertThat(plan.origin().stopped()).as("ends with a proof").isEqualTo("done");
     Sequences found = SmallOptimumTest.sequences(compiled, plan);
     Sequences best = new EveryPlan(compiled, found, true).best();
     assertThat(SmallOptimumTest.score(found))

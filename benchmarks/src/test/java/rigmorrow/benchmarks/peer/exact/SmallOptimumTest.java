@@ -41,27 +41,7 @@ class SmallOptimumTest {
     Plan plan = FloorSolver.solve(batch, SolverSettings.steps(DECODES, 1), SolveListener.NONE);
     assertThat(PlanChecker.check(batch, plan)).isEmpty();
     Sequences found = sequences(compiled, plan);
-    EveryPlan every = new EveryPlan(compiled, found, true);
-    Sequences best = every.best();
-    if (System.getProperty("show") != null) {
-      System.out.println(
-          "seed "
-              + seed
-              + " jobs "
-              + compiled.jobCount()
-              + " rigs "
-              + compiled.rigCount()
-              + " decodes "
-              + every.decodes()
-              + " medium "
-              + best.medium()
-              + " soft "
-              + best.soft()
-              + " found "
-              + found.medium()
-              + " "
-              + found.soft());
-    }
+    Sequences best = new EveryPlan(compiled, found, true).best();
     assertThat(score(found)).as("found %s, best %s", found, best).isEqualTo(score(best));
   }
 

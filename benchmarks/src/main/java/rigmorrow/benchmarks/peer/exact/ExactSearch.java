@@ -20,7 +20,7 @@ import rigmorrow.solver.timeline.CompiledBatch;
  */
 public final class ExactSearch {
   /** Arcs up to which the model is small enough for all that the solver does by default. */
-  private static final int SMALL_ARCS = 6_000;
+  private static final int SMALL_ARCS = 1_500;
 
   private final BatchFacts facts;
   private final Incumbent incumbent;
@@ -97,8 +97,8 @@ public final class ExactSearch {
   }
 
   /**
-   * With 52,000 arcs the default presolve takes 20 s, this 2 s; the linear relaxation of so many
-   * arcs finds nothing in a minute that the search does not find without it.
+   * With 52,000 arcs the default presolve takes 20 s, this 2 s; on a demo day of 40 jobs it comes
+   * to 1,156 points in 30 s where the default does not get below the dispatch plan's 1,444.
    */
   private static void lessPresolve(SatParameters.Builder parameters) {
     parameters.setCpModelProbingLevel(0).setMaxPresolveIterations(1).setSymmetryLevel(0);

@@ -30,14 +30,15 @@ final class Bottlenecks {
     long of(int job, int rig);
   }
 
-  Bottlenecks(CompiledBatch batch, BatchFacts facts, SetupKinds kinds, SetupBound setups) {
+  Bottlenecks(
+      CompiledBatch batch, BatchFacts facts, Alone alone, SetupKinds kinds, SetupBound setups) {
     this.batch = batch;
     this.facts = facts;
     this.kinds = kinds;
     this.setups = setups;
     this.rigsOf = new BitSet[batch.jobCount()];
     for (int job = 0; job < rigsOf.length; job++) {
-      rigsOf[job] = facts.rigsOf(job);
+      rigsOf[job] = alone.rigs(job);
     }
     this.anyRigOpen = new OpenTime(rigHours(allRigs())).anyThere();
   }

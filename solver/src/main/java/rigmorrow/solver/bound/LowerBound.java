@@ -24,10 +24,12 @@ public final class LowerBound {
   private LowerBound(CompiledBatch batch) {
     this.batch = batch;
     this.facts = new BatchFacts(batch);
-    this.alone = new Alone(batch, facts);
-    this.kinds = new SetupKinds(batch, facts);
+    Alone unchanged = new Alone(batch, facts, (job, rig) -> 0);
+    SetupKinds unchecked = new SetupKinds(batch, facts, unchanged::rigs);
+    this.alone = new Alone(batch, facts, unchecked::entrySeconds);
+    this.kinds = new SetupKinds(batch, facts, alone::rigs);
     this.setups = new SetupBound(kinds, batch.rigCount());
-    this.bottlenecks = new Bottlenecks(batch, facts, kinds, setups).all();
+    this.bottlenecks = new Bottlenecks(batch, facts, alone, kinds, setups).all();
     this.leftOutPoints = new LeftOutBound(batch, alone).points(bottlenecks);
   }
 
@@ -44,7 +46,8 @@ public final class LowerBound {
    * @param leftOut points for all jobs left out, with those that fit no rig
    */
   public PlanBounds among(long leftOut) {
-    long mayGo = Math.max(0, leftOut - facts.excludedPoints());
+    long gone = facts.excludedPoints() + alone.impossiblePoints();
+    long mayGo = Math.max(0, leftOut - gone);
     Weights weights = facts.floor().weights();
     long late = new LatenessBound(batch, facts, alone).weightedSeconds(bottlenecks, mayGo);
     long finishing = new FinishingBound(batch, facts, alone).seconds(bottlenecks, mayGo);
@@ -68,7 +71,7 @@ public final class LowerBound {
     }
     long parts = setups.parts() - Removable.mostValue(value, weight, mayGo);
     long setupSeconds = -Math.floorDiv(-Math.max(0, parts), SetupBound.PARTS);
-    return setupSeconds + new OtherChangeovers(batch, facts, mayGo).seconds();
+    return setupSeconds + new OtherChangeovers(batch, facts, alone, mayGo).seconds();
   }
 
   /** Rounded up as the plan's own figures are, so that a bound that is reached is equal. */

@@ -14,14 +14,16 @@ import rigmorrow.solver.timeline.CompiledBatch;
 final class OtherChangeovers {
   private final CompiledBatch batch;
   private final BatchFacts facts;
+  private final Alone alone;
   private final long leftOut;
 
   /**
    * @param leftOut points for jobs that may be left out; a job that weighs more is in the plan
    */
-  OtherChangeovers(CompiledBatch batch, BatchFacts facts, long leftOut) {
+  OtherChangeovers(CompiledBatch batch, BatchFacts facts, Alone alone, long leftOut) {
     this.batch = batch;
     this.facts = facts;
+    this.alone = alone;
     this.leftOut = leftOut;
   }
 
@@ -42,7 +44,7 @@ final class OtherChangeovers {
     List<BitSet> apart = new ArrayList<>();
     long sum = 0;
     for (int job = 0; job < batch.jobCount(); job++) {
-      BitSet rigs = facts.rigsOf(job);
+      BitSet rigs = alone.rigs(job);
       if (batch.leftOutWeight(job) > leftOut
           && !rigs.isEmpty()
           && apart.stream().noneMatch(rigs::intersects)) {
@@ -72,7 +74,7 @@ final class OtherChangeovers {
     long limit = facts.ringLimit(rig);
     long turns = 0;
     for (int job = 0; job < batch.jobCount(); job++) {
-      BitSet rigs = facts.rigsOf(job);
+      BitSet rigs = alone.rigs(job);
       if (batch.leftOutWeight(job) > leftOut && rigs.cardinality() == 1 && rigs.get(rig)) {
         turns += facts.turns(job, rig);
         if (facts.turns(job, rig) > limit) {

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 import rigmorrow.solver.timeline.BatchFacts;
 import rigmorrow.solver.timeline.CompiledBatch;
 
@@ -24,13 +25,17 @@ final class SetupKinds {
   private final SetupCosts costs;
   private final int[][] values;
   private final int[][] initial;
+  private final int[][] entry;
 
-  SetupKinds(CompiledBatch batch, BatchFacts facts) {
+  /**
+   * @param rigsOf what rigs can take a job
+   */
+  SetupKinds(CompiledBatch batch, BatchFacts facts, IntFunction<BitSet> rigsOf) {
     Map<Kind, Integer> numbers = new LinkedHashMap<>();
     this.costs = new SetupCosts(facts);
     this.kindOf = new int[batch.jobCount()];
     for (int job = 0; job < kindOf.length; job++) {
-      Kind kind = new Kind(batch.request(job), facts.rigsOf(job));
+      Kind kind = new Kind(batch.request(job), rigsOf.apply(job));
       kindOf[job] = -1;
       if (!kind.rigs.isEmpty()) {
         kindOf[job] = numbers.computeIfAbsent(kind, key -> numbers.size());
@@ -47,6 +52,30 @@ final class SetupKinds {
     for (int rig = 0; rig < initial.length; rig++) {
       initial[rig] = costs.values(facts.rig(rig).initialSetup());
     }
+    this.entry = entries();
+  }
+
+  /** The least seconds into each kind on each rig, from its start or from any other setup. */
+  private int[][] entries() {
+    int[][] least = new int[kinds.size()][initial.length];
+    for (int to = 0; to < least.length; to++) {
+      BitSet rigs = kinds.get(to).rigs;
+      for (int rig = rigs.nextSetBit(0); rig >= 0; rig = rigs.nextSetBit(rig + 1)) {
+        least[to][rig] = secondsAsFirst(rig, to);
+        for (int from = 0; from < least.length && least[to][rig] > 0; from++) {
+          boolean other = kinds.get(from).request != kinds.get(to).request;
+          if (other && kinds.get(from).rigs.get(rig)) {
+            least[to][rig] = Math.min(least[to][rig], costs.seconds(rig, values[from], values[to]));
+          }
+        }
+      }
+    }
+    return least;
+  }
+
+  /** The least hands-on seconds before the first job of a job's kind on a rig. */
+  int entrySeconds(int job, int rig) {
+    return kindOf[job] < 0 ? 0 : entry[kindOf[job]][rig];
   }
 
   /** How many kinds there are. */

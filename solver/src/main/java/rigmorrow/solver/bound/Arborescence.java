@@ -18,23 +18,18 @@ final class Arborescence {
   /** Stands for an arc that is not there; sums of costs stay far below. */
   static final long NONE = Long.MAX_VALUE / 4;
 
-  /** Contractions within contractions; each holds a matrix. */
-  private static final int MOST_LEVELS = 40;
-
   private Arborescence() {}
 
   /**
-   * The node before each node; that of node 0 means nothing. Where circles lie within more than 40
-   * others they are left closed: cheaper, no way to reach them all, but below every such way.
+   * The node before each node; that of node 0 means nothing.
    *
    * @param cost of the arc from a node to a node; {@link #NONE} for none. Every node has an arc
    *     from node 0.
+   * @param levels how many contractions within each other there may be, as each takes a matrix;
+   *     circles that are left then stay closed: no way to reach every node, but below every such
+   *     way
    */
-  static int[] of(long[][] cost) {
-    return of(cost, MOST_LEVELS);
-  }
-
-  private static int[] of(long[][] cost, int levels) {
+  static int[] of(long[][] cost, int levels) {
     int[] before = cheapest(cost);
     int[] part = new int[before.length];
     int parts = contract(before, part);

@@ -25,7 +25,11 @@ final class SetupBound {
   static final int PARTS = 16;
 
   private static final int MOST_ROUNDS = 400;
-  private static final long WORK = 60_000_000;
+
+  /** Cells of a matrix that may be looked at in all rounds, and in the contractions of a round. */
+  private static final long CELLS = 12_000_000;
+
+  private static final long CELLS_CONTRACTED = 6_000_000;
 
   /** Rounds without a better bound after which the steps are made smaller. */
   private static final int PATIENCE = 15;
@@ -37,6 +41,7 @@ final class SetupBound {
 
   private final SetupKinds kinds;
   private final int count;
+  private final int levels;
   private final long[][] between;
   private final long[][] first;
   private final long[] price;
@@ -54,6 +59,8 @@ final class SetupBound {
   SetupBound(SetupKinds kinds, int rigs) {
     this.kinds = kinds;
     this.count = kinds.count();
+    this.levels =
+        (int) Math.max(4, Math.min(40, CELLS_CONTRACTED / Math.max(1, (long) count * count)));
     this.between = new long[count][count];
     this.first = new long[rigs][count];
     for (int to = 0; to < count; to++) {
@@ -91,7 +98,7 @@ final class SetupBound {
     if (count == 0) {
       return;
     }
-    long rounds = Math.max(20, Math.min(MOST_ROUNDS, WORK / ((long) count * count)));
+    long rounds = Math.max(10, Math.min(MOST_ROUNDS, CELLS / ((long) count * count)));
     double step = 1;
     int patience = PATIENCE;
     for (int round = 0; round < rounds; round++) {
@@ -135,7 +142,7 @@ final class SetupBound {
 
   private void weigh() {
     Arrays.fill(excess, 0);
-    before = Arborescence.of(cost);
+    before = Arborescence.of(cost, levels);
     value = 0;
     for (int kind = 0; kind < count; kind++) {
       take(before[kind + 1], kind, 1);

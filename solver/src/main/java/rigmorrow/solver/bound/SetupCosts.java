@@ -28,6 +28,11 @@ final class SetupCosts {
 
   private static final int UNKNOWN = -1;
 
+  /**
+   * So many changes are looked up in the tables; further ones count nothing, which is below all.
+   */
+  private static final int MOST_LOOKED_UP = 300_000;
+
   private final Floor floor;
   private final ChangeoverModel model;
   private final List<Map<String, Integer>> numbers = new ArrayList<>();
@@ -37,6 +42,7 @@ final class SetupCosts {
   private final int[][][] seconds;
 
   private final boolean[][][] forTwo;
+  private int lookedUp;
 
   SetupCosts(BatchFacts facts) {
     this.floor = facts.floor();
@@ -52,6 +58,12 @@ final class SetupCosts {
     this.forTwo = new boolean[rigs][numbers.size()][];
     for (int rig = 0; rig < rigs; rig++) {
       share[rig] = facts.twoStepsAtOnce(rig);
+      int alike = alike(rig);
+      if (alike < rig) {
+        seconds[rig] = seconds[alike];
+        forTwo[rig] = forTwo[alike];
+        continue;
+      }
       for (int i = 0; i < numbers.size(); i++) {
         int values = numbers.get(i).size();
         seconds[rig][i] = new int[values * values];
@@ -59,6 +71,24 @@ final class SetupCosts {
         forTwo[rig][i] = new boolean[values * values];
       }
     }
+  }
+
+  /** The first rig whose steps take as long: no line of the tables names either. */
+  private int alike(int rig) {
+    for (int other = 0; other < rig; other++) {
+      if (!named(other)
+          && !named(rig)
+          && floor.rigs().get(other).changeoverFactor()
+              == floor.rigs().get(rig).changeoverFactor()) {
+        return other;
+      }
+    }
+    return rig;
+  }
+
+  private boolean named(int rig) {
+    String id = floor.rigs().get(rig).id();
+    return floor.changeovers().stream().anyMatch(rule -> rule.rigs().contains(id));
   }
 
   /** A setup as numbers of values, in the floor's attribute order. */
@@ -105,7 +135,8 @@ final class SetupCosts {
     int at = from * numbers.get(attribute).size() + to;
     seconds[rig][attribute][at] = 0;
     // A change without a line in the tables is met by no plan.
-    if (model.rule(floor.rigs().get(rig), id, before, after).isPresent()) {
+    if (++lookedUp <= MOST_LOOKED_UP
+        && model.rule(floor.rigs().get(rig), id, before, after).isPresent()) {
       Setup request = new Setup(Map.of(id, after));
       ChangeoverStep step =
           model.steps(floor.rigs().get(rig), new Setup(Map.of(id, before)), request).get(0);

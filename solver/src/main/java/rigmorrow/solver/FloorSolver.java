@@ -5,6 +5,7 @@ import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlanOrigin;
 import rigmorrow.model.shot.Batch;
+import rigmorrow.solver.bound.LowerBound;
 import rigmorrow.solver.dispatch.Dispatcher;
 import rigmorrow.solver.explain.Explainer;
 import rigmorrow.solver.timeline.CompiledBatch;
@@ -26,7 +27,9 @@ public final class FloorSolver {
   }
 
   /**
-   * Searches for a good plan.
+   * Searches for a good plan, and tells below what none can be where the plan is workable. The
+   * bounds are worked out when the search is over, outside of its time limit: about a third of a
+   * second for a day of 150 jobs.
    *
    * @param batch to plan; may be empty
    * @param settings how hard to search
@@ -41,7 +44,16 @@ public final class FloorSolver {
     PlanOrigin origin =
         new PlanOrigin(
             "search", settings.seed(), settings.solvers(), settings.stepLimit(), search.stopped());
-    return plan(compiled, best, origin);
+    return bounded(compiled, plan(compiled, best, origin));
+  }
+
+  /**
+   * A workable plan with what none can be below that leaves out no more; any other plan as it is.
+   *
+   * @param batch that was planned
+   */
+  public static Plan withBounds(Batch batch, Plan plan) {
+    return bounded(CompiledBatch.of(batch), plan);
   }
 
   /**
@@ -61,6 +73,12 @@ public final class FloorSolver {
     }
     long most = Math.min(DISPATCH_LIMIT.toNanos(), limit.toNanos() / 3);
     return () -> System.nanoTime() - begin > most;
+  }
+
+  private static Plan bounded(CompiledBatch compiled, Plan plan) {
+    return plan.figures().hard() == 0
+        ? plan.withBounds(LowerBound.of(compiled).among(plan.figures().leftOutPoints()))
+        : plan;
   }
 
   private static Plan plan(CompiledBatch compiled, Sequences sequences, PlanOrigin origin) {

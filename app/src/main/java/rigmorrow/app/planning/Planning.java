@@ -45,7 +45,7 @@ public record Planning(Batch batch, Plan plan, PlanFigures dispatch, List<Breach
         "planning %d jobs on %d rigs; Ctrl-C keeps the best plan so far"
             .formatted(batch.shotList().jobs().size(), batch.floor().rigs().size()));
     Plan first = FloorSolver.dispatch(batch);
-    Plan plan = firstOnly ? first : search(batch, settings, session);
+    Plan plan = firstOnly ? FloorSolver.withBounds(batch, first) : search(batch, settings, session);
     List<Breach> breaches = PlanChecker.check(batch, plan);
     if (plan.figures().hard() == 0 && !breaches.isEmpty()) {
       throw new IllegalStateException(

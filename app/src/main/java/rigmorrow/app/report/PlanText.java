@@ -12,6 +12,7 @@ import rigmorrow.app.terminal.Text;
 import rigmorrow.app.terminal.TextTable;
 import rigmorrow.model.plan.LeftOut;
 import rigmorrow.model.plan.Plan;
+import rigmorrow.model.plan.PlanBounds;
 import rigmorrow.model.plan.PlanFigures;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
@@ -118,8 +119,21 @@ public final class PlanText {
     if (dispatch != null) {
       row(table, "dispatch rules alone", dispatch);
     }
+    PlanBounds bounds = plan.bounds();
+    if (bounds != null) {
+      table.row(
+          "no plan is below",
+          "" + bounds.leftOutPoints(),
+          "" + bounds.latenessPoints(),
+          "" + bounds.changeoverPoints(),
+          "" + bounds.finishingPoints(),
+          "" + bounds.softPoints());
+    }
     lines.add("");
     lines.addAll(table.lines("", console.columns()));
+    if (bounds != null) {
+      wrapped("", BoundText.of(plan.figures(), bounds));
+    }
   }
 
   private static void row(TextTable table, String name, PlanFigures figures) {

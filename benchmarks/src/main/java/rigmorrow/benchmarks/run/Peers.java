@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import rigmorrow.benchmarks.peer.CpSatPeer;
 import rigmorrow.benchmarks.peer.GridPeer;
 import rigmorrow.benchmarks.peer.Peer;
 import rigmorrow.benchmarks.peer.RulePeer;
@@ -21,7 +22,8 @@ public final class Peers {
           RulePeer.dueDate(),
           RulePeer.changeover(),
           new GridPeer(),
-          new PlainPeer());
+          new PlainPeer(),
+          new CpSatPeer());
 
   private Peers() {}
 

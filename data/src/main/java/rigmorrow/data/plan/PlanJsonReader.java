@@ -14,6 +14,7 @@ import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.KitUse;
 import rigmorrow.model.plan.LeftOut;
 import rigmorrow.model.plan.Plan;
+import rigmorrow.model.plan.PlanBounds;
 import rigmorrow.model.plan.PlanFigures;
 import rigmorrow.model.plan.PlanOrigin;
 import rigmorrow.model.plan.PlannedJob;
@@ -68,6 +69,7 @@ public final class PlanJsonReader {
         plan.list("rigs", this::rig),
         plan.list("leftOut", PlanJsonReader::leftOut),
         plan.object("figures", this::figures),
+        plan.optionalObject("bounds", PlanJsonReader::bounds),
         plan.object("origin", PlanJsonReader::origin));
   }
 
@@ -150,6 +152,14 @@ public final class PlanJsonReader {
         figures.get().large("lateSeconds"),
         figures.get().large("changeoverSeconds"),
         second(figures, "finishedAt"));
+  }
+
+  private static PlanBounds bounds(Cursor bounds) {
+    return new PlanBounds(
+        bounds.get().large("leftOutPoints"),
+        bounds.get().large("latenessPoints"),
+        bounds.get().large("changeoverPoints"),
+        bounds.get().large("finishingPoints"));
   }
 
   private static PlanOrigin origin(Cursor origin) {

@@ -9,6 +9,7 @@ import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.KitUse;
 import rigmorrow.model.plan.LeftOut;
 import rigmorrow.model.plan.Plan;
+import rigmorrow.model.plan.PlanBounds;
 import rigmorrow.model.plan.PlanFigures;
 import rigmorrow.model.plan.PlanOrigin;
 import rigmorrow.model.plan.PlannedJob;
@@ -41,6 +42,7 @@ public final class PlanJsonWriter {
         .list("rigs", plan.rigs(), this::rig)
         .list("leftOut", plan.leftOut(), PlanJsonWriter::leftOut)
         .object("figures", figures(plan.figures()))
+        .object("bounds", bounds(plan.bounds()))
         .object("origin", origin(plan.origin()));
   }
 
@@ -106,6 +108,16 @@ public final class PlanJsonWriter {
         .large("lateSeconds", figures.lateSeconds())
         .large("changeoverSeconds", figures.changeoverSeconds())
         .text("finishedAt", time(figures.finishedAt()));
+  }
+
+  private static @Nullable Fields bounds(@Nullable PlanBounds bounds) {
+    return bounds == null
+        ? null
+        : new Fields()
+            .large("leftOutPoints", bounds.leftOutPoints())
+            .large("latenessPoints", bounds.latenessPoints())
+            .large("changeoverPoints", bounds.changeoverPoints())
+            .large("finishingPoints", bounds.finishingPoints());
   }
 
   private static Fields origin(PlanOrigin origin) {

@@ -34,6 +34,21 @@ class PlanJsonTest {
     assertThat(new TreeMap<>(reading.known())).isEqualTo(FormatPage.section("Plan in JSON"));
   }
 
+  /** As files are that were written where nobody asked for bounds. */
+  @Test
+  void readsAPlanWithoutBounds() throws Exception {
+    Plan plan = SamplePlans.tiny(LocalDate.of(2026, 11, 26));
+    String text = PlanJsonWriter.write(plan);
+    String without = text.replaceFirst("\\s*\"bounds\" : \\{[^}]*},", "");
+    assertThat(without).isNotEqualTo(text);
+
+    Plan read = PlanJsonReader.read("plan.json", without);
+
+    assertThat(read.bounds()).isNull();
+    assertThat(read.withBounds(plan.bounds())).isEqualTo(plan);
+    assertThat(PlanJsonWriter.write(read)).isEqualTo(without);
+  }
+
   @Test
   void writesTimesWithTheOffsetOfTheDay() {
     assertThat(PlanJsonWriter.write(SamplePlans.tiny(LocalDate.of(2026, 11, 26))))

@@ -8,6 +8,7 @@ import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.KitUse;
 import rigmorrow.model.plan.LeftOut;
 import rigmorrow.model.plan.Plan;
+import rigmorrow.model.plan.PlanBounds;
 import rigmorrow.model.plan.PlanFigures;
 import rigmorrow.model.plan.PlanOrigin;
 import rigmorrow.model.plan.PlannedJob;
@@ -57,6 +58,7 @@ public final class SamplePlans {
                 LeftOut.Cause.NEEDS_MEASURING,
                 List.of("Length is not known.", "Mass is not known."))),
         new PlanFigures(0, 1, 51, 16, 1_500, 2, 1, 1, 61, 240, 90_000),
+        new PlanBounds(1, 0, 12, 1_400),
         new PlanOrigin("search", -7, 2, 3_000_000_000L, "steps"));
   }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * For each rig a sequence of jobs with times and people; and what was left out, with reasons. A
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param rigs every rig of the floor, in floor order
  * @param leftOut jobs that are not done
  * @param figures what it comes to
+ * @param bounds what no plan of the batch can be below; null where nobody worked it out
  * @param origin how it was made
  */
 public record Plan(
@@ -26,10 +28,29 @@ public record Plan(
     List<RigPlan> rigs,
     List<LeftOut> leftOut,
     PlanFigures figures,
+    @Nullable PlanBounds bounds,
     PlanOrigin origin) {
   public Plan {
     rigs = List.copyOf(rigs);
     leftOut = List.copyOf(leftOut);
+  }
+
+  /** A plan whose bounds nobody worked out. */
+  public Plan(
+      String floor,
+      ZoneId zone,
+      LocalDate date,
+      int days,
+      List<RigPlan> rigs,
+      List<LeftOut> leftOut,
+      PlanFigures figures,
+      PlanOrigin origin) {
+    this(floor, zone, date, days, rigs, leftOut, figures, null, origin);
+  }
+
+  /** This plan with bounds beside its figures. */
+  public Plan withBounds(PlanBounds known) {
+    return new Plan(floor, zone, date, days, rigs, leftOut, figures, known, origin);
   }
 
   /** A planned job by its id. */

@@ -49,7 +49,7 @@ final class Changeovers {
   }
 
   private boolean shared(Extra extra) {
-    return day.facts.sharesChangeovers(extra.rig());
+    return day.facts.twoStepsAtOnce(extra.rig());
   }
 
   private void handsOn(int job) {

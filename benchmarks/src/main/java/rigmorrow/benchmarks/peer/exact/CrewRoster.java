@@ -60,7 +60,7 @@ final class CrewRoster {
 
   private boolean alwaysEnough() {
     for (int one = 0; one < crew; one++) {
-      int[] hours = day.facts.operatorHours(one);
+      int[] hours = day.facts.crewHours(one);
       if (hours.length != 2 || hours[0] > 0 || hours[1] < day.facts.horizon()) {
         return false;
       }
@@ -106,7 +106,7 @@ final class CrewRoster {
 
   private List<IntervalVar> away(int one) {
     List<IntervalVar> away = new ArrayList<>();
-    int[] hours = day.facts.operatorHours(one);
+    int[] hours = day.facts.crewHours(one);
     int gone = 0;
     for (int i = 0; i <= hours.length; i += 2) {
       int back = i < hours.length ? hours[i] : day.facts.horizon();

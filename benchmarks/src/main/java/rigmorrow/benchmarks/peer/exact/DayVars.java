@@ -130,8 +130,8 @@ final class DayVars {
 
   private void within(int job, Literal here) {
     model.addGreaterOrEqual(start[job], Math.max(0, batch.ready(job))).onlyEnforceIf(here);
-    if (facts.leave(job) < facts.horizon()) {
-      model.addLessOrEqual(end[job], facts.leave(job)).onlyEnforceIf(here);
+    if (facts.leaves(job) < facts.horizon()) {
+      model.addLessOrEqual(end[job], facts.leaves(job)).onlyEnforceIf(here);
     }
     if (facts.latestStart(job) < facts.horizon()) {
       model.addLessOrEqual(start[job], facts.latestStart(job)).onlyEnforceIf(here);

@@ -121,7 +121,7 @@ final class SetupCosts {
 
   private Cost cost(Setup state, Setup request) {
     List<ChangeoverStep> steps = model.steps(facts.rig(rig), state, request);
-    Changeover all = Changeover.of(steps, facts.sharesChangeovers(rig));
+    Changeover all = Changeover.of(steps, facts.twoStepsAtOnce(rig));
     return new Cost(
         all.attendedSeconds(),
         all.attendedSeconds() + all.tailSeconds(),

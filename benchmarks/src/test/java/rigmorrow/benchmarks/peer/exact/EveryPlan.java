@@ -69,7 +69,7 @@ final class EveryPlan {
     Arrays.fill(leastSetup, Integer.MAX_VALUE);
     List<SetupCosts> costs = SetupCosts.ofAll(facts);
     for (int rig = 0; rig < rigs; rig++) {
-      if (facts.sharesChangeovers(rig)) {
+      if (facts.twoStepsAtOnce(rig)) {
         throw new IllegalArgumentException("a shared changeover does not add up");
       }
       for (int job = 0; job < jobs; job++) {

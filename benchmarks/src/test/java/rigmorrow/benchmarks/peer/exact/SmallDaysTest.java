@@ -33,7 +33,7 @@ class SmallDaysTest {
   @Test
   void eachHasBreaksAndASampleOfTwoJobs() {
     for (BatchFacts day : DAYS) {
-      assertThat(day.operatorHours(0).length + day.operatorHours(1).length).isGreaterThan(4);
+      assertThat(day.crewHours(0).length + day.crewHours(1).length).isGreaterThan(4);
       assertThat(jobs(day).filter(job -> day.sample(job) >= 0)).hasSize(2);
     }
   }
@@ -43,7 +43,7 @@ class SmallDaysTest {
     assertThat(daysWith((day, job) -> day.batch().due(job) < day.horizon())).isEqualTo(30);
     assertThat(daysWith(BatchFacts::must)).isGreaterThan(10);
     assertThat(daysWith((day, job) -> day.batch().ready(job) > 0)).isGreaterThan(10);
-    assertThat(daysWith((day, job) -> day.leave(job) < day.horizon())).isGreaterThan(10);
+    assertThat(daysWith((day, job) -> day.leaves(job) < day.horizon())).isGreaterThan(10);
     assertThat(daysWith(SmallDaysTest::leavesAnAttributeOpen)).isGreaterThan(10);
     assertThat(daysWith(SmallDaysTest::sharesKit)).isGreaterThan(10);
     assertThat(daysWith(SmallDaysTest::takesTwo)).isGreaterThan(3);

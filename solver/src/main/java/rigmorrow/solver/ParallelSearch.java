@@ -11,13 +11,14 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.model.plan.PlanFigures;
+import rigmorrow.solver.search.Exchange;
 import rigmorrow.solver.search.Searcher;
 import rigmorrow.solver.timeline.CompiledBatch;
 import rigmorrow.solver.timeline.PlanWriter;
 import rigmorrow.solver.timeline.Sequences;
 import rigmorrow.solver.timeline.Timeline;
 
-/** Runs independent searches side by side and keeps the best plan of all. */
+/** Runs searches side by side that meet now and then, and keeps the best plan of all. */
 final class ParallelSearch {
   private static final long POLL_MILLIS = 50;
   private static final long TELL_NANOS = 100_000_000;
@@ -54,9 +55,11 @@ final class ParallelSearch {
       return first;
     }
     List<Searcher> searchers = new ArrayList<>();
+    Exchange exchange = new Exchange(settings.solvers());
     for (int i = 0; i < settings.solvers(); i++) {
       searchers.add(
-          new Searcher(batch, first, settings.seed() * settings.solvers() + i, this::better));
+          new Searcher(
+              batch, first, settings.seed() * settings.solvers() + i, exchange, i, this::better));
     }
     ExecutorService threads = Executors.newFixedThreadPool(settings.solvers());
     try {

@@ -34,7 +34,7 @@ final class AtcsChooser implements NextJob {
           shortest = Math.min(shortest, batch.plainSeconds(job, rig));
         }
       }
-      logScarcity[job] = -Math.log(Math.max(1, fitting));
+      logScarcity[job] = -StrictMath.log(Math.max(1, fitting));
       sum += fitting == 0 ? 0 : shortest;
     }
     this.meanSeconds = Math.max(1, sum / Math.max(1, batch.jobCount()));
@@ -83,7 +83,7 @@ final class AtcsChooser implements NextJob {
     double slack = Math.max(0.0, (double) batch.due(job) - seconds - time - wait);
     // A promise far away and none at all weigh the same.
     slack = Math.min(slack, 40 * rule.dueScale() * meanSeconds);
-    return Math.log(batch.weight(job) / (double) seconds)
+    return StrictMath.log(batch.weight(job) / (double) seconds)
         - slack / (rule.dueScale() * meanSeconds)
         - setup / (rule.setupScale() * meanSetupSeconds)
         - wait / (rule.waitScale() * meanSeconds)

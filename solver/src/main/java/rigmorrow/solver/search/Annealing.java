@@ -1,56 +1,104 @@
 package rigmorrow.solver.search;
 
 import java.time.Duration;
-import java.util.List;
+import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
-import org.optaplanner.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
-import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
-import org.optaplanner.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
-import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
-import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
-import org.optaplanner.core.config.solver.EnvironmentMode;
-import org.optaplanner.core.config.solver.SolverConfig;
-import org.optaplanner.core.config.solver.random.RandomType;
-import org.optaplanner.core.config.solver.termination.TerminationConfig;
+import org.optaplanner.core.api.score.director.ScoreDirector;
+import org.optaplanner.core.impl.phase.custom.CustomPhaseCommand;
+import rigmorrow.solver.timeline.RigWalk;
+import rigmorrow.solver.timeline.Sequences;
 
-/** The configuration of one round of simulated annealing. */
-final class Annealing {
-  private Annealing() {}
+/**
+ * Simulated annealing over primitive queues, as a phase of the planning library: it takes the
+ * working solution over, tries changes, and hands the best plan back.
+ */
+final class Annealing implements CustomPhaseCommand<FloorSchedule> {
+  /** Temperature and clock are looked at once in so many changes. */
+  private static final int STRIDE = 32;
+
+  private final @Nullable Duration time;
+  private final long decodes;
+  private final SplittableRandom random;
+  private final Exchange exchange;
+  private final int number;
+  private final BooleanSupplier stopped;
+  private final Consumer<Sequences> onBetter;
 
   /**
-   * @param softTemperature in soft points times 60, at least 1
-   * @param time of the round; null for none
-   * @param decodes of the round; 0 for none
-   * @param seed of the random numbers
+   * @param time wall time; null for none
+   * @param decodes 0 for none
+   * @param exchange where the searches side by side meet
+   * @param number of this search among them
+   * @param stopped asked often; true ends the search
+   * @param onBetter told of every better plan
    */
-  static SolverConfig config(
-      double softTemperature, @Nullable Duration time, long decodes, long seed, boolean asserting) {
-    TerminationConfig termination = new TerminationConfig();
-    if (time != null) {
-      termination.setMillisecondsSpentLimit(Math.max(1, time.toMillis()));
+  Annealing(
+      @Nullable Duration time,
+      long decodes,
+      long seed,
+      Exchange exchange,
+      int number,
+      BooleanSupplier stopped,
+      Consumer<Sequences> onBetter) {
+    this.time = time;
+    this.decodes = decodes;
+    this.random = new SplittableRandom(seed);
+    this.exchange = exchange;
+    this.number = number;
+    this.stopped = stopped;
+    this.onBetter = onBetter;
+  }
+
+  @Override
+  public void changeWorkingSolution(ScoreDirector<FloorSchedule> director) {
+    FloorSchedule schedule = director.getWorkingSolution();
+    try {
+      schedule.write(director, search(schedule));
+    } finally {
+      exchange.leave();
     }
-    if (decodes > 0) {
-      termination.setScoreCalculationCountLimit(decodes);
+  }
+
+  private Sequences search(FloorSchedule schedule) {
+    Effort effort = new Effort(time, decodes);
+    WorkQueues queues = new WorkQueues(schedule.batch(), schedule.timeline());
+    TroubleSpots troubles = new TroubleSpots(schedule.batch(), schedule.timeline());
+    RigWalk walk = new RigWalk(schedule.batch(), schedule.timeline());
+    Judge judge = new Judge(schedule.batch(), schedule.timeline(), queues, troubles, walk, random);
+    ChangeDraw draw =
+        new ChangeDraw(schedule.batch(), schedule.neighbours(), queues, troubles, walk, random);
+    Change change = new Change();
+    judge.standAt(schedule.sequences());
+    Sequences best = judge.plan();
+    Heat heat = Heat.measure(judge, draw, change, decodes);
+    double spent = effort.spent(judge);
+    while (spent < 1 && !stopped.getAsBoolean()) {
+      double temperature = heat.at(spent);
+      for (int i = 0; i < STRIDE; i++) {
+        if (!draw.draw(change)) {
+          return best;
+        }
+        if (judge.keeps(change, allowance(temperature)) && judge.betterThan(best)) {
+          best = judge.plan();
+          onBetter.accept(best);
+        }
+      }
+      double before = spent;
+      spent = effort.spent(judge);
+      if (Exchange.due(before) < Exchange.due(spent) && spent < 1) {
+        Sequences better = exchange.meet(number, judge.plan());
+        if (better != null) {
+          judge.standAt(better);
+        }
+      }
     }
-    // Nothing hard or medium is ever given up for something soft: their temperature is 0.
-    String temperature = "0hard/0medium/" + Math.max(1, Math.round(softTemperature)) + "soft";
-    LocalSearchPhaseConfig phase =
-        new LocalSearchPhaseConfig()
-            .withMoveSelectorConfig(
-                new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(SetupAwareMoves.class))
-            .withAcceptorConfig(
-                new LocalSearchAcceptorConfig()
-                    .withSimulatedAnnealingStartingTemperature(temperature))
-            .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
-    return new SolverConfig()
-        .withSolutionClass(FloorSchedule.class)
-        .withEntityClasses(RigQueue.class)
-        .withScoreDirectorFactory(
-            new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(ScheduleScore.class))
-        .withEnvironmentMode(asserting ? EnvironmentMode.FULL_ASSERT : EnvironmentMode.REPRODUCIBLE)
-        .withRandomType(RandomType.JDK)
-        .withRandomSeed(seed)
-        .withTerminationConfig(termination)
-        .withPhaseList(List.of(phase));
+    return best;
+  }
+
+  /** The rule of Metropolis, drawn first: a loss is allowed with odds exp(-loss / temperature). */
+  private long allowance(double temperature) {
+    return (long) (-temperature * StrictMath.log(1 - random.nextDouble()));
   }
 }

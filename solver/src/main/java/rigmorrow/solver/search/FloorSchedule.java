@@ -10,6 +10,7 @@ import org.optaplanner.core.api.domain.solution.ProblemFactCollectionProperty;
 import org.optaplanner.core.api.domain.solution.cloner.SolutionCloner;
 import org.optaplanner.core.api.domain.valuerange.ValueRangeProvider;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import org.optaplanner.core.api.score.director.ScoreDirector;
 import rigmorrow.solver.timeline.CompiledBatch;
 import rigmorrow.solver.timeline.Sequences;
 import rigmorrow.solver.timeline.Timeline;
@@ -64,16 +65,18 @@ public class FloorSchedule {
     return Sequences.of(batch, timeline);
   }
 
-  /** The decisions with the score they were given, without another decode. */
-  Sequences sequencesAsScored() {
-    HardMediumSoftLongScore known = java.util.Objects.requireNonNull(score);
-    List<List<Integer>> byRig = new ArrayList<>();
+  /** Takes over a plan's sequences, telling the planning library. */
+  void write(ScoreDirector<FloorSchedule> director, Sequences plan) {
     for (RigQueue queue : queues) {
-      byRig.add(queue.getJobs().stream().map(QueuedJob::number).toList());
+      List<Integer> wanted =
+          queue.rig() == batch.rigCount() ? plan.backlog() : plan.byRig().get(queue.rig());
+      List<QueuedJob> kept = queue.getJobs();
+      director.beforeListVariableChanged(queue, RigQueue.JOBS, 0, kept.size());
+      kept.clear();
+      wanted.forEach(job -> kept.add(jobs.get(job)));
+      director.afterListVariableChanged(queue, RigQueue.JOBS, 0, kept.size());
     }
-    List<Integer> backlog = byRig.remove(batch.rigCount());
-    return new Sequences(
-        byRig, backlog, -known.hardScore(), -known.mediumScore(), -known.softScore());
+    director.triggerVariableListeners();
   }
 
   /** Decodes the queues as they stand. */
@@ -102,6 +105,10 @@ public class FloorSchedule {
 
   CompiledBatch batch() {
     return batch;
+  }
+
+  Timeline timeline() {
+    return timeline;
   }
 
   Neighbours neighbours() {

@@ -2,7 +2,7 @@ package rigmorrow.solver.search;
 
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.Random;
+import java.util.SplittableRandom;
 import rigmorrow.solver.timeline.CompiledBatch;
 import rigmorrow.solver.timeline.Timeline;
 
@@ -43,7 +43,7 @@ final class Neighbours {
   }
 
   /** A job that goes well beside this one, often one with the same setup. */
-  int pick(int job, Random random) {
+  int pick(int job, SplittableRandom random) {
     int[] near = nearest[batch.request(job)];
     // Halving odds: the same setup first, then the next nearest.
     int rank = 0;

@@ -11,6 +11,9 @@ import org.optaplanner.core.api.domain.variable.PlanningListVariable;
  */
 @PlanningEntity
 public class RigQueue {
+  /** Name of the list variable. */
+  static final String JOBS = "jobs";
+
   private int rig;
 
   // The one decision.

@@ -116,6 +116,10 @@ public final class CompiledBatch {
   /** Pinned jobs that no plan can do. */
   final int excludedPins;
 
+  final int latenessPerMinute;
+  final int changeoverPerMinute;
+  final int finishingPerMinute;
+
   final int horizon;
   final int firstOpening;
   final int allOperators;
@@ -164,6 +168,10 @@ public final class CompiledBatch {
     this.frozen = from.frozen;
     this.pinned = from.pinned;
     this.excludedPins = from.excludedPins;
+    Weights weights = batch.floor().weights();
+    this.latenessPerMinute = weights.latenessPerMinute();
+    this.changeoverPerMinute = weights.changeoverPerMinute();
+    this.finishingPerMinute = weights.finishingPerMinute();
     this.horizon = from.clock.horizonSeconds();
     this.firstOpening = from.firstOpening;
     this.excludedWeight = from.excludedWeight;
@@ -250,10 +258,25 @@ public final class CompiledBatch {
 
   /** The soft score of a timeline that was just decoded: points times 60. */
   public long softSeconds(Timeline timeline) {
-    Weights weights = batch.floor().weights();
-    return timeline.lateWeighted() * weights.latenessPerMinute()
-        + timeline.changeoverSeconds() * weights.changeoverPerMinute()
-        + (long) Math.max(0, timeline.finishedAt() - firstOpening) * weights.finishingPerMinute();
+    return softSeconds(
+        timeline.lateWeighted(), timeline.changeoverSeconds(), timeline.finishedAt());
+  }
+
+  /** The soft score of its parts: points times 60. */
+  public long softSeconds(long lateWeighted, long changeoverSeconds, int finishedAt) {
+    return lateWeighted * latenessPerMinute
+        + changeoverSeconds * changeoverPerMinute
+        + (long) Math.max(0, finishedAt - firstOpening) * finishingPerMinute;
+  }
+
+  /** Points for each minute until the last job ends. */
+  public int finishingPerMinute() {
+    return finishingPerMinute;
+  }
+
+  /** True when neither lateness nor changeovers count, only the end of the last job. */
+  public boolean onlyFinishingCounts() {
+    return latenessPerMinute == 0 && changeoverPerMinute == 0;
   }
 
   /** Number of jobs at the front of a rig that are running or done and cannot be moved. */

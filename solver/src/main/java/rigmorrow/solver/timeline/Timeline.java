@@ -72,6 +72,15 @@ public final class Timeline {
   private long changeoverSeconds;
   private int finishedAt;
 
+  /** Where a decode that has become too bad is given up. */
+  private long hardLimit;
+
+  private long softLimit;
+  private long leastChangeoverSeconds;
+  private int leastEnd;
+
+  private final int[] captureEnd;
+
   /**
    * @param batch to decode plans of
    */
@@ -106,6 +115,7 @@ public final class Timeline {
     this.turns = new int[rigs];
     this.warmAt = new int[rigs];
     this.freeAt = new int[rigs];
+    this.captureEnd = new int[batch.jobCount()];
   }
 
   /** Where to write a rig's sequence before {@link #decode}. */
@@ -125,7 +135,25 @@ public final class Timeline {
 
   /** Decodes the sequences; the results are read from the methods below. */
   public void decode() {
-    run(null, null);
+    decodeWithin(Long.MAX_VALUE, Long.MAX_VALUE, 0, 0);
+  }
+
+  /**
+   * Decodes the sequences, but gives up as soon as the plan is known to be worse than allowed.
+   *
+   * @param hard most that may break hard rules
+   * @param soft most that {@link CompiledBatch#softSeconds} may come to
+   * @param leastSetupSeconds known to be needed in all, so that the end is foreseen sooner; 0 when
+   *     nothing is known
+   * @param leastEnd second before which the last job is known not to end; 0 when nothing is known
+   * @return false when it was given up; then the results mean nothing
+   */
+  public boolean decodeWithin(long hard, long soft, long leastSetupSeconds, int leastEnd) {
+    hardLimit = hard;
+    softLimit = soft;
+    leastChangeoverSeconds = leastSetupSeconds;
+    this.leastEnd = leastEnd;
+    return run(null, null);
   }
 
   /** Builds the sequences as it decodes, asking for the next job whenever a rig is free. */
@@ -133,12 +161,14 @@ public final class Timeline {
     for (int rig = 0; rig < rigs; rig++) {
       length[rig] = 0;
     }
+    unlimited();
     run(chooser, null);
   }
 
   /** Decodes the sequences and remembers every time. */
   Trace trace() {
     Trace remembered = new Trace(batch.jobCount(), batch.kits.size());
+    unlimited();
     run(null, remembered);
     return remembered;
   }
@@ -177,7 +207,29 @@ public final class Timeline {
     return tables[rig].row(after, then)[then + SetupTable.ATTENDED];
   }
 
-  private void run(@Nullable NextJob chooser, @Nullable Trace into) {
+  /** Second at which a job that was just decoded is captured. */
+  public int captureEnd(int job) {
+    return captureEnd[job];
+  }
+
+  /** Second at which a rig's last job ended; 0 when it had none. */
+  public int endOf(int rig) {
+    return freeAt[rig];
+  }
+
+  int[] row(int rig, int state, int request) {
+    return tables[rig].row(state, request);
+  }
+
+  private void unlimited() {
+    hardLimit = Long.MAX_VALUE;
+    softLimit = Long.MAX_VALUE;
+    leastChangeoverSeconds = 0;
+    leastEnd = 0;
+  }
+
+  /** False when it was given up. */
+  private boolean run(@Nullable NextJob chooser, @Nullable Trace into) {
     nextJob = chooser;
     trace = into;
     hard = 0;
@@ -201,16 +253,28 @@ public final class Timeline {
         soonest = Math.min(soonest, key[other]);
       }
       if (soonest >= BLOCKED) {
-        return;
+        return true;
       }
       int time = (int) (soonest >> TIME_SHIFT);
       int rig = (int) soonest & RIG_MASK;
       switch (phase[rig]) {
         case START -> start(rig, time);
         case LOAD -> load(rig, time);
-        default -> unload(rig, time);
+        default -> {
+          unload(rig, time);
+          if (hard > hardLimit || softSoFar() > softLimit) {
+            return false;
+          }
+        }
       }
     }
+  }
+
+  private long softSoFar() {
+    return batch.softSeconds(
+        lateWeighted,
+        Math.max(changeoverSeconds, leastChangeoverSeconds),
+        Math.max(finishedAt, leastEnd));
   }
 
   /** Puts the rig's next job before the desk, or sets the rig idle. */
@@ -379,6 +443,7 @@ public final class Timeline {
     if (until > begin) {
       crew.take(until);
     }
+    this.captureEnd[work[at + CompiledBatch.JOB]] = captureEnd;
     int late = captureEnd - work[at + CompiledBatch.DUE];
     if (late > 0) {
       lateWeighted += (long) late * work[at + CompiledBatch.WEIGHT];

@@ -1,0 +1,33 @@
+package rigmorrow.solver.search;
+
+import java.time.Duration;
+import org.jspecify.annotations.Nullable;
+
+/** How much a search may still do, in time or in decodes, and how far it has come. */
+final class Effort {
+  /** So many changes that were judged without a decode count as one. */
+  private static final int JUDGED_FOR_A_DECODE = 16;
+
+  private final long begin = System.nanoTime();
+  private final long nanos;
+  private final long decodes;
+
+  /**
+   * @param time wall time from now on; null for none
+   * @param decodes 0 for none
+   */
+  Effort(@Nullable Duration time, long decodes) {
+    this.nanos = time == null ? 0 : Math.max(1, time.toNanos());
+    this.decodes = decodes;
+  }
+
+  /** From 0 at the start to 1 or more when the effort is spent. */
+  double spent(Judge judge) {
+    double spent = 0;
+    if (decodes > 0) {
+      double done = judge.decodes() + judge.judged() / (double) JUDGED_FOR_A_DECODE;
+      spent = done / decodes;
+    }
+    return nanos == 0 ? spent : Math.max(spent, (System.nanoTime() - begin) / (double) nanos);
+  }
+}

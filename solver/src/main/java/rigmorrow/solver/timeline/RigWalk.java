@@ -1,0 +1,208 @@
+package rigmorrow.solver.timeline;
+
+import java.util.SplittableRandom;
+
+/**
+ * Walks single rigs as if nobody and nothing had to be waited for: no queue for people, kit or
+ * samples. What a walk comes to is what the decode comes to where nothing is shared, and otherwise
+ * a quick estimate that is hardly ever too high, at a fraction of the decode's cost. It never
+ * decides a plan: {@link Timeline} does.
+ *
+ * <p>Remembers the walk of the sequences as they were kept last, place by place, so that a change
+ * is walked from where it begins.
+ */
+public final class RigWalk {
+  private static final int STRIDE = 5;
+  private static final int FREE_AT = 0;
+  private static final int STATE = 1;
+  private static final int TURNS = 2;
+  private static final int SETUP = 3;
+  private static final int HARD = 4;
+  private static final long MOST_HARD = 1_000_000_000;
+
+  private final CompiledBatch batch;
+  private final Timeline timeline;
+  private final int rigs;
+  private final int[] work;
+
+  /** For each rig, {@link #STRIDE} numbers before each place and after the last. */
+  private final int[][] kept;
+
+  /** For each rig, weighted seconds late before each place and after the last. */
+  private final long[][] keptLate;
+
+  private int freeAt;
+  private int state;
+  private int turns;
+  private int setup;
+  private long hard;
+  private long late;
+  private int span;
+
+  /**
+   * @param timeline whose sequences are walked
+   */
+  public RigWalk(CompiledBatch batch, Timeline timeline) {
+    this.batch = batch;
+    this.timeline = timeline;
+    this.rigs = batch.rigCount();
+    this.work = batch.work;
+    this.kept = new int[rigs][(batch.jobCount() + 1) * STRIDE];
+    this.keptLate = new long[rigs][batch.jobCount() + 1];
+    for (int rig = 0; rig < rigs; rig++) {
+      kept[rig][TURNS] = batch.ringTurns[rig];
+    }
+  }
+
+  /**
+   * Walks a rig's sequence as it stands; the results are read from the methods below.
+   *
+   * @param from first place that may differ from what was kept
+   */
+  public void walk(int rig, int from) {
+    resume(rig, from);
+    int[] sequence = timeline.sequence(rig);
+    int length = timeline.length(rig);
+    for (int at = from; at < length; at++) {
+      step(rig, sequence[at]);
+    }
+  }
+
+  /** As {@link #walk}, and remembers it. */
+  public void keep(int rig, int from) {
+    resume(rig, from);
+    int[] sequence = timeline.sequence(rig);
+    int length = timeline.length(rig);
+    for (int at = from; at < length; at++) {
+      step(rig, sequence[at]);
+      int to = (at + 1) * STRIDE;
+      kept[rig][to + FREE_AT] = freeAt;
+      kept[rig][to + STATE] = state;
+      kept[rig][to + TURNS] = turns;
+      kept[rig][to + SETUP] = setup;
+      kept[rig][to + HARD] = (int) Math.min(MOST_HARD, hard);
+      keptLate[rig][at + 1] = late;
+    }
+  }
+
+  /** Reads the kept walk of a rig, as it was when its sequence had so many jobs. */
+  public void kept(int rig, int length) {
+    resume(rig, length);
+  }
+
+  /**
+   * The place on a rig where one more job adds the least setup, as the rig was kept; of several one
+   * at random.
+   *
+   * @param from first place that may be taken
+   */
+  public int cheapestPlace(int rig, int job, int from, SplittableRandom random) {
+    int[] sequence = timeline.sequence(rig);
+    int length = timeline.length(rig);
+    int request = requestAt(job, rig);
+    int best = from;
+    int least = Integer.MAX_VALUE;
+    int alike = 0;
+    for (int at = from; at <= length; at++) {
+      int before = kept[rig][at * STRIDE + STATE];
+      int[] row = timeline.row(rig, before, request);
+      int more = row[request + SetupTable.ATTENDED];
+      if (at < length) {
+        int then = requestAt(sequence[at], rig);
+        more +=
+            timeline.row(rig, row[request + SetupTable.NEXT], then)[then + SetupTable.ATTENDED]
+                - timeline.row(rig, before, then)[then + SetupTable.ATTENDED];
+      }
+      if (more > least) {
+        continue;
+      }
+      alike = more == least ? alike + 1 : 1;
+      least = more;
+      if (alike == 1 || random.nextInt(alike) == 0) {
+        best = at;
+      }
+    }
+    return best;
+  }
+
+  private int requestAt(int job, int rig) {
+    return work[(job * rigs + rig) * CompiledBatch.WORK_STRIDE + CompiledBatch.REQUEST_AT];
+  }
+
+  /** Second at which the rig's last job ends; 0 when there is none. */
+  public int end() {
+    return freeAt;
+  }
+
+  /** Hands-on changeover seconds without fetching kit. */
+  public int setupSeconds() {
+    return setup;
+  }
+
+  /** Weight times seconds after the promise, summed. */
+  public long lateWeighted() {
+    return late;
+  }
+
+  /** What breaks hard rules even without waiting. */
+  public long hard() {
+    return hard;
+  }
+
+  private void resume(int rig, int place) {
+    int at = place * STRIDE;
+    freeAt = kept[rig][at + FREE_AT];
+    state = kept[rig][at + STATE];
+    turns = kept[rig][at + TURNS];
+    setup = kept[rig][at + SETUP];
+    hard = kept[rig][at + HARD];
+    late = keptLate[rig][place];
+    span = 0;
+  }
+
+  private void step(int rig, int job) {
+    int at = (job * rigs + rig) * CompiledBatch.WORK_STRIDE;
+    int request = work[at + CompiledBatch.REQUEST_AT];
+    int[] row = timeline.row(rig, state, request);
+    int attended = row[request + SetupTable.ATTENDED];
+    int tail = row[request + SetupTable.TAIL_AND_PEOPLE] & SetupTable.TAIL_BITS;
+    if (turns + work[at + CompiledBatch.TURNS] > batch.ringLimit[rig] && turns > 0) {
+      int service = batch.ringSeconds[rig];
+      attended = batch.twoStepsAtOnce[rig] ? Math.max(attended, service) : attended + service;
+      turns = 0;
+    }
+    turns += work[at + CompiledBatch.TURNS];
+    state = row[request + SetupTable.NEXT];
+    setup += attended;
+    int untilCaptured =
+        attended
+            + Math.max(work[at + CompiledBatch.LOAD_SECONDS], tail)
+            + work[at + CompiledBatch.CAPTURE_SECONDS];
+    int seconds = untilCaptured + work[at + CompiledBatch.UNLOAD_SECONDS];
+    int begin = opens(rig, Math.max(freeAt, work[at + CompiledBatch.READY]), seconds);
+    int lateSeconds = begin + untilCaptured - work[at + CompiledBatch.DUE];
+    int end = begin + seconds;
+    if (lateSeconds > 0) {
+      late += (long) lateSeconds * work[at + CompiledBatch.WEIGHT];
+      hard += (work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_MUST) == 0 ? 0 : lateSeconds;
+    }
+    hard +=
+        Math.max(0, end - Math.min(work[at + CompiledBatch.LEAVE], batch.horizon))
+            + Math.max(0, begin - work[at + CompiledBatch.PIN_START]);
+    freeAt = end;
+  }
+
+  /** First second from {@code begin} on at which the rig is open for so long. */
+  private int opens(int rig, int begin, int seconds) {
+    int[] spans = batch.rigHours[rig];
+    int at = span;
+    while (spans[at + 1] <= begin && at + 2 < spans.length) {
+      at += 2;
+    }
+    span = at;
+    while (spans[at + 1] - Math.max(begin, spans[at]) < seconds) {
+      at += 2;
+    }
+    return Math.max(begin, spans[at]);
+  }
+}

@@ -23,6 +23,7 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
   private final SplittableRandom random;
   private final Exchange exchange;
   private final int number;
+  private boolean left;
   private final BooleanSupplier stopped;
   private final Consumer<Sequences> onBetter;
 
@@ -57,7 +58,7 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
     try {
       schedule.write(director, search(schedule));
     } finally {
-      exchange.leave();
+      leave();
     }
   }
 
@@ -74,8 +75,13 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
     Sequences best = judge.plan();
     Heat heat = Heat.measure(judge, draw, change, decodes);
     double spent = effort.spent(judge);
+    int rounds = Rounds.count(effort.expectedDecodes(judge), schedule.batch().jobCount());
+    if (rounds > 1) {
+      // Each tears its own plans apart.
+      leave();
+    }
     while (spent < 1 && !stopped.getAsBoolean()) {
-      double temperature = heat.at(spent);
+      double temperature = heat.at(Rounds.spentOfRound(spent, rounds));
       for (int i = 0; i < STRIDE; i++) {
         if (!draw.draw(change)) {
           return best;
@@ -87,7 +93,13 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
       }
       double before = spent;
       spent = effort.spent(judge);
-      if (Exchange.due(before) < Exchange.due(spent) && spent < 1) {
+      if (spent >= 1) {
+        return best;
+      }
+      if (Rounds.number(before, rounds) < Rounds.number(spent, rounds)) {
+        judge.standAt(Ruin.of(best, schedule.batch(), random));
+      }
+      if (!left && Exchange.due(before) < Exchange.due(spent)) {
         Sequences better = exchange.meet(number, judge.plan());
         if (better != null) {
           judge.standAt(better);
@@ -95,6 +107,13 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
       }
     }
     return best;
+  }
+
+  private void leave() {
+    if (!left) {
+      left = true;
+      exchange.leave();
+    }
   }
 
   /** The rule of Metropolis, drawn first: a loss is allowed with odds exp(-loss / temperature). */

@@ -18,6 +18,11 @@ final class ChangeDraw {
   private static final int BACKLOG_ODDS = 8;
 
   private static final int CHEAPEST_PERCENT = 30;
+
+  /** The same two where the end of the last rig is all that counts. */
+  private static final int LAST_ODDS_FOR_THE_END = 2;
+
+  private static final int CHEAPEST_PERCENT_FOR_THE_END = 60;
   private static final int RUNS_PERCENT = 50;
   private static final int MORE_RUNS = 2;
   private static final int LATE_ODDS = 4;
@@ -30,6 +35,8 @@ final class ChangeDraw {
   private final RigWalk walk;
   private final SplittableRandom random;
   private final int backlog;
+  private final int lastOdds;
+  private final int cheapestPercent;
 
   ChangeDraw(
       CompiledBatch batch,
@@ -38,6 +45,9 @@ final class ChangeDraw {
       TroubleSpots troubles,
       RigWalk walk,
       SplittableRandom random) {
+    boolean end = batch.onlyFinishingCounts();
+    this.lastOdds = end ? LAST_ODDS_FOR_THE_END : LAST_ODDS;
+    this.cheapestPercent = end ? CHEAPEST_PERCENT_FOR_THE_END : CHEAPEST_PERCENT;
     this.walk = walk;
     this.batch = batch;
     this.neighbours = neighbours;
@@ -70,7 +80,7 @@ final class ChangeDraw {
     if (queue != backlog && random.nextInt(100) < RUNS_PERCENT) {
       return runs(queue, at, into);
     }
-    if (random.nextInt(100) < CHEAPEST_PERCENT) {
+    if (random.nextInt(100) < cheapestPercent) {
       return whereCheapest(queue, at, into);
     }
     int kind = random.nextInt(100);
@@ -102,7 +112,7 @@ final class ChangeDraw {
           ? late
           : queues.jobs(queues.queueOf(late))[random.nextInt(queues.placeOf(late) + 1)];
     }
-    if (troubles.lastRig() >= 0 && random.nextInt(LAST_ODDS) == 0) {
+    if (troubles.lastRig() >= 0 && random.nextInt(lastOdds) == 0) {
       int rig = troubles.lastRig();
       return queues.jobs(rig)[random.nextInt(queues.length(rig))];
     }

@@ -21,6 +21,12 @@ final class Effort {
     this.decodes = decodes;
   }
 
+  /** About how many decodes it allows, judged by those so far. */
+  double expectedDecodes(Judge judge) {
+    double spent = spent(judge);
+    return spent == 0 ? decodes : judge.decodes() / spent;
+  }
+
   /** From 0 at the start to 1 or more when the effort is spent. */
   double spent(Judge judge) {
     double spent = 0;

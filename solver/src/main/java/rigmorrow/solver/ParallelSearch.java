@@ -31,6 +31,7 @@ final class ParallelSearch {
   private final PlanWriter figures;
   private @Nullable Sequences best;
   private long told;
+  private boolean timeUp;
   private boolean interrupted;
   private boolean threadInterrupted;
 
@@ -50,8 +51,9 @@ final class ParallelSearch {
   Sequences run(Sequences first) {
     best = first;
     tell(first, true);
-    Duration left = left();
-    if (batch.jobCount() == 0 || (left != null && left.isZero())) {
+    Duration limit = settings.timeLimit();
+    if (batch.jobCount() == 0 || (limit != null && elapsed().compareTo(limit) >= 0)) {
+      timeUp = limit != null;
       return first;
     }
     List<Searcher> searchers = new ArrayList<>();
@@ -65,13 +67,14 @@ final class ParallelSearch {
     try {
       List<Future<Sequences>> ends = new ArrayList<>();
       for (Searcher searcher : searchers) {
-        ends.add(threads.submit(() -> searcher.run(left, settings.stepLimit())));
+        ends.add(threads.submit(() -> searcher.run(begin, limit, settings.stepLimit())));
       }
       Sequences found = first;
       for (Future<Sequences> end : ends) {
         Sequences one = await(end, searchers);
         found = one.betterThan(found) ? one : found;
       }
+      timeUp = limit != null && elapsed().compareTo(limit) >= 0;
       return found;
     } finally {
       threads.shutdownNow();
@@ -81,21 +84,21 @@ final class ParallelSearch {
     }
   }
 
+  /** True when somebody asked it to stop. */
+  boolean interrupted() {
+    return interrupted;
+  }
+
   /** What ended the search: "interrupted", "time" or "steps". */
   String stopped() {
     if (interrupted) {
       return "interrupted";
     }
-    return settings.stepLimit() == 0 ? "time" : "steps";
+    return timeUp ? "time" : "steps";
   }
 
-  private @Nullable Duration left() {
-    Duration limit = settings.timeLimit();
-    if (limit == null) {
-      return null;
-    }
-    Duration left = limit.minusNanos(System.nanoTime() - begin);
-    return left.toMillis() <= 0 ? Duration.ZERO : left;
+  private Duration elapsed() {
+    return Duration.ofNanos(System.nanoTime() - begin);
   }
 
   private Sequences await(Future<Sequences> end, List<Searcher> searchers) {
@@ -103,7 +106,6 @@ final class ParallelSearch {
       try {
         return end.get(POLL_MILLIS, TimeUnit.MILLISECONDS);
       } catch (TimeoutException stillRunning) {
-        // Asked again each time: a search that was just about to begin a round may miss one call.
         if (interrupted || listener.stopRequested()) {
           stop(searchers);
         }

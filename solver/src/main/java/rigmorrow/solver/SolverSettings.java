@@ -8,10 +8,10 @@ import rigmorrow.model.check.Require;
  * How hard to search. At least one of the limits must be set.
  *
  * @param timeLimit wall time, above 0; null for none
- * @param stepLimit decodes for each solver, 0 for none. With a step limit alone the same seed gives
- *     the same plan on any machine.
+ * @param stepLimit decodes for each solver, 0 for none; what else judging 16 changes costs counts
+ *     as one more. With a step limit alone the same seed gives the same plan on any machine.
  * @param seed of the random numbers
- * @param solvers independent searches side by side, at least 1
+ * @param solvers searches side by side, which meet now and then; at least 1
  */
 public record SolverSettings(@Nullable Duration timeLimit, long stepLimit, long seed, int solvers) {
   public SolverSettings {

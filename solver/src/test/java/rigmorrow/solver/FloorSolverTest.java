@@ -60,7 +60,7 @@ class FloorSolverTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"31, 1", "32, 1", "33, 1", "31, 2", "32, 2", "33, 2"})
+  @CsvSource({"31, 1", "32, 1", "33, 1", "31, 2", "32, 2", "33, 2", "31, 3", "34, 3", "35, 3"})
   void findsTheSamePlanForTheSameSeedAndSteps(long seed, int solvers) {
     Batch batch = RandomFloors.batch(seed);
 

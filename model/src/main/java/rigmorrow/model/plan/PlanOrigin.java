@@ -5,7 +5,7 @@ package rigmorrow.model.plan;
  *
  * @param method "dispatch" or "search"
  * @param seed of the search
- * @param solvers how many independent searches ran
+ * @param solvers how many searches ran side by side
  * @param stepLimit steps each was allowed, 0 when the clock stopped it
  * @param stopped what ended it: "time", "steps" or "interrupted"
  */

@@ -18,16 +18,18 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
   /** Temperature and clock are looked at once in so many changes. */
   private static final int STRIDE = 32;
 
+  private final long begin;
   private final @Nullable Duration time;
   private final long decodes;
   private final SplittableRandom random;
   private final Exchange exchange;
   private final int number;
-  private boolean left;
+  private long judged;
   private final BooleanSupplier stopped;
   private final Consumer<Sequences> onBetter;
 
   /**
+   * @param begin {@link System#nanoTime()} at which the time began to run
    * @param time wall time; null for none
    * @param decodes 0 for none
    * @param exchange where the searches side by side meet
@@ -36,6 +38,7 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
    * @param onBetter told of every better plan
    */
   Annealing(
+      long begin,
       @Nullable Duration time,
       long decodes,
       long seed,
@@ -43,6 +46,7 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
       int number,
       BooleanSupplier stopped,
       Consumer<Sequences> onBetter) {
+    this.begin = begin;
     this.time = time;
     this.decodes = decodes;
     this.random = new SplittableRandom(seed);
@@ -55,15 +59,16 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
   @Override
   public void changeWorkingSolution(ScoreDirector<FloorSchedule> director) {
     FloorSchedule schedule = director.getWorkingSolution();
-    try {
-      schedule.write(director, search(schedule));
-    } finally {
-      leave();
-    }
+    schedule.write(director, search(schedule));
+  }
+
+  /** Number of changes judged so far. */
+  long judged() {
+    return judged;
   }
 
   private Sequences search(FloorSchedule schedule) {
-    Effort effort = new Effort(time, decodes);
+    Effort effort = new Effort(begin, time, decodes);
     WorkQueues queues = new WorkQueues(schedule.batch(), schedule.timeline());
     TroubleSpots troubles = new TroubleSpots(schedule.batch(), schedule.timeline());
     RigWalk walk = new RigWalk(schedule.batch(), schedule.timeline());
@@ -77,8 +82,7 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
     double spent = effort.spent(judge);
     int rounds = Rounds.count(effort.expectedDecodes(judge), schedule.batch().jobCount());
     if (rounds > 1) {
-      // Each tears its own plans apart.
-      leave();
+      exchange.leave(number); // Each tears its own plans apart.
     }
     while (spent < 1 && !stopped.getAsBoolean()) {
       double temperature = heat.at(Rounds.spentOfRound(spent, rounds));
@@ -91,6 +95,7 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
           onBetter.accept(best);
         }
       }
+      judged = judge.judged();
       double before = spent;
       spent = effort.spent(judge);
       if (spent >= 1) {
@@ -99,7 +104,7 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
       if (Rounds.number(before, rounds) < Rounds.number(spent, rounds)) {
         judge.standAt(Ruin.of(best, schedule.batch(), random));
       }
-      if (!left && Exchange.due(before) < Exchange.due(spent)) {
+      if (!exchange.hasLeft(number) && Exchange.due(before) < Exchange.due(spent)) {
         Sequences better = exchange.meet(number, judge.plan());
         if (better != null) {
           judge.standAt(better);
@@ -107,13 +112,6 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
       }
     }
     return best;
-  }
-
-  private void leave() {
-    if (!left) {
-      left = true;
-      exchange.leave();
-    }
   }
 
   /** The rule of Metropolis, drawn first: a loss is allowed with odds exp(-loss / temperature). */

@@ -5,18 +5,20 @@ import org.jspecify.annotations.Nullable;
 
 /** How much a search may still do, in time or in decodes, and how far it has come. */
 final class Effort {
-  /** So many changes that were judged without a decode count as one. */
+  /** What judging so many changes costs beside their decodes counts as one decode. */
   private static final int JUDGED_FOR_A_DECODE = 16;
 
-  private final long begin = System.nanoTime();
+  private final long begin;
   private final long nanos;
   private final long decodes;
 
   /**
-   * @param time wall time from now on; null for none
+   * @param begin {@link System#nanoTime()} at which the time began to run
+   * @param time wall time; null for none
    * @param decodes 0 for none
    */
-  Effort(@Nullable Duration time, long decodes) {
+  Effort(long begin, @Nullable Duration time, long decodes) {
+    this.begin = begin;
     this.nanos = time == null ? 0 : Math.max(1, time.toNanos());
     this.decodes = decodes;
   }

@@ -5,15 +5,16 @@ import org.jspecify.annotations.Nullable;
 import rigmorrow.solver.timeline.Sequences;
 
 /**
- * Where searches side by side meet: at fixed parts of their effort each lays its plan down, and all
- * go on from the best of them. Everybody waits for everybody, so that the same seeds and steps give
- * the same plans however the threads run.
+ * Where searches side by side meet: at parts of their effort that are alike for all, each lays its
+ * plan down, and who has a worse one goes on from the best. Everybody waits for everybody, so that
+ * the same seeds and steps give the same plans however the threads run.
  */
 public final class Exchange {
   private static final int MEETINGS = 32;
 
   private final Phaser phaser;
   private final @Nullable Sequences[] plans;
+  private final boolean[] left;
 
   /**
    * @param searches that take part, at least 1
@@ -21,6 +22,7 @@ public final class Exchange {
   public Exchange(int searches) {
     this.phaser = new Phaser(searches);
     this.plans = new Sequences[searches];
+    this.left = new boolean[searches];
   }
 
   /** Number of the meeting that a search is due at, by the part of its effort that is spent. */
@@ -48,8 +50,19 @@ public final class Exchange {
     return better;
   }
 
-  /** Takes no part any more: the others wait no longer. */
-  void leave() {
-    phaser.arriveAndDeregister();
+  /**
+   * A search takes no part any more: the others wait for it no longer. Called by its own thread;
+   * calling it again does nothing.
+   */
+  void leave(int search) {
+    if (!left[search]) {
+      left[search] = true;
+      phaser.arriveAndDeregister();
+    }
+  }
+
+  /** True when the search takes no part any more. */
+  boolean hasLeft(int search) {
+    return left[search];
   }
 }

@@ -91,7 +91,7 @@ final class Judge {
     }
     queues.exchange(change);
     walkChanged(change);
-    boolean free = newMedium < medium || hard > 0;
+    boolean free = newMedium < medium || hard > batch.excludedPins();
     long mostSoft =
         free ? Long.MAX_VALUE : soft + allowance + guide(now.ends) - guide(changed.ends);
     if (changed.hard > mostHard || !promising(mostSoft)) {

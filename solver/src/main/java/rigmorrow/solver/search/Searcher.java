@@ -20,6 +20,7 @@ public final class Searcher {
   private final int number;
   private final Consumer<Sequences> onBetter;
   private volatile boolean stopped;
+  private long judged;
 
   /**
    * @param batch to plan
@@ -46,16 +47,22 @@ public final class Searcher {
   /**
    * Searches until a limit is reached or {@link #stop} is called.
    *
+   * @param begin {@link System#nanoTime()} at which the time began to run
    * @param time wall time; null for none
    * @param decodes 0 for none
    */
-  public Sequences run(@Nullable Duration time, long decodes) {
+  public Sequences run(long begin, @Nullable Duration time, long decodes) {
     Annealing annealing =
-        new Annealing(time, decodes, seed, exchange, number, () -> stopped, onBetter);
-    return SolverFactory.<FloorSchedule>create(config(annealing, EnvironmentMode.REPRODUCIBLE))
-        .buildSolver()
-        .solve(start)
-        .sequences();
+        new Annealing(begin, time, decodes, seed, exchange, number, () -> stopped, onBetter);
+    try {
+      return SolverFactory.<FloorSchedule>create(config(annealing, EnvironmentMode.REPRODUCIBLE))
+          .buildSolver()
+          .solve(start)
+          .sequences();
+    } finally {
+      exchange.leave(number);
+      judged = annealing.judged();
+    }
   }
 
   static SolverConfig config(Annealing annealing, EnvironmentMode mode) {
@@ -67,6 +74,11 @@ public final class Searcher {
         .withEnvironmentMode(mode)
         .withPhaseList(
             List.of(new CustomPhaseConfig().withCustomPhaseCommandList(List.of(annealing))));
+  }
+
+  /** Number of changes that the last run judged. */
+  public long judged() {
+    return judged;
   }
 
   /** Ends the search soon, with the best plan so far. May be called from any thread. */

@@ -1,4 +1,4 @@
-/** The search: OptaPlanner's list variable, own moves, annealing. */
+/** The search: annealing over primitive queues, as a phase of OptaPlanner on its list variable. */
 @NullMarked
 package rigmorrow.solver.search;
 

@@ -276,7 +276,7 @@ public final class CompiledBatch {
 
   /** True when neither lateness nor changeovers count, only the end of the last job. */
   public boolean onlyFinishingCounts() {
-    return latenessPerMinute == 0 && changeoverPerMinute == 0;
+    return latenessPerMinute == 0 && changeoverPerMinute == 0 && finishingPerMinute > 0;
   }
 
   /** Number of jobs at the front of a rig that are running or done and cannot be moved. */

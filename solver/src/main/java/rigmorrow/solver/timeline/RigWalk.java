@@ -5,8 +5,8 @@ import java.util.SplittableRandom;
 /**
  * Walks single rigs as if nobody and nothing had to be waited for: no queue for people, kit or
  * samples. What a walk comes to is what the decode comes to where nothing is shared, and otherwise
- * a quick estimate that is hardly ever too high, at a fraction of the decode's cost. It never
- * decides a plan: {@link Timeline} does.
+ * less: waiting only ever makes a job later and fetching kit a changeover longer. It costs a
+ * fraction of a decode and never decides a plan: {@link Timeline} does.
  *
  * <p>Remembers the walk of the sequences as they were kept last, place by place, so that a change
  * is walked from where it begins.
@@ -83,11 +83,6 @@ public final class RigWalk {
       kept[rig][to + HARD] = (int) Math.min(MOST_HARD, hard);
       keptLate[rig][at + 1] = late;
     }
-  }
-
-  /** Reads the kept walk of a rig, as it was when its sequence had so many jobs. */
-  public void kept(int rig, int length) {
-    resume(rig, length);
   }
 
   /**

@@ -28,7 +28,7 @@ class AnnealingTest {
     Sequences start = RandomSequences.of(compiled, new Random(seed), 4);
     List<Sequences> told = new ArrayList<>();
     Annealing annealing =
-        new Annealing(null, DECODES, seed, new Exchange(1), 0, () -> false, told::add);
+        new Annealing(0, null, DECODES, seed, new Exchange(1), 0, () -> false, told::add);
 
     FloorSchedule end =
         SolverFactory.<FloorSchedule>create(Searcher.config(annealing, EnvironmentMode.FULL_ASSERT))

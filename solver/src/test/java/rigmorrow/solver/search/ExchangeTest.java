@@ -27,7 +27,8 @@ class ExchangeTest {
   @Test
   void waitsForNobodyWhoHasLeft() {
     Exchange exchange = new Exchange(2);
-    exchange.leave();
+    exchange.leave(0);
+    exchange.leave(0);
 
     assertThat(meeting(exchange, 1, 10).join()).isNull();
   }
@@ -38,7 +39,7 @@ class ExchangeTest {
     CompletableFuture<Sequences> waiting = meeting(exchange, 0, 10);
     assertThat(waiting).isNotDone();
 
-    exchange.leave();
+    exchange.leave(1);
 
     assertThat(waiting.join()).isNull();
   }

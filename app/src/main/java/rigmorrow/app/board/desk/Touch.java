@@ -1,0 +1,65 @@
+package rigmorrow.app.board.desk;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.time.LocalDateTime;
+import org.jspecify.annotations.Nullable;
+
+/** One thing a planner does to a plan by hand. Ids are those of the floor and the shot list. */
+@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+@JsonSubTypes({
+  @JsonSubTypes.Type(value = Touch.Move.class, name = "MOVE"),
+  @JsonSubTypes.Type(value = Touch.Swap.class, name = "SWAP"),
+  @JsonSubTypes.Type(value = Touch.LeaveOut.class, name = "LEAVE_OUT"),
+  @JsonSubTypes.Type(value = Touch.TakeIn.class, name = "TAKE_IN"),
+  @JsonSubTypes.Type(value = Touch.Hold.class, name = "HOLD"),
+  @JsonSubTypes.Type(value = Touch.Release.class, name = "RELEASE"),
+  @JsonSubTypes.Type(value = Touch.SetPromise.class, name = "SET_PROMISE"),
+  @JsonSubTypes.Type(value = Touch.SetWeight.class, name = "SET_WEIGHT")
+})
+public sealed interface Touch {
+  /** The job it begins with. */
+  String job();
+
+  /**
+   * Puts a job on a rig; one that is left out is planned with it.
+   *
+   * @param place 0 for the first; counted among the rig's other jobs, so 0 to their number
+   */
+  record Move(String job, String rig, int place) implements Touch {}
+
+  /** Two planned jobs change rigs and places. */
+  record Swap(String job, String other) implements Touch {}
+
+  /** Takes a job out of the plan; no search puts it back until it is taken in again. */
+  record LeaveOut(String job) implements Touch {}
+
+  /** Puts a job that is left out where it costs least. */
+  record TakeIn(String job) implements Touch {}
+
+  /**
+   * Pins a planned job to the rig it is on.
+   *
+   * @param place true to pin it to its place in the order too
+   * @param startsAt floor time at which its first step starts; null for any time
+   */
+  record Hold(String job, boolean place, @Nullable LocalDateTime startsAt) implements Touch {}
+
+  /** Takes a job's pin off. */
+  record Release(String job) implements Touch {}
+
+  /**
+   * Changes when a job's pictures are due.
+   *
+   * @param dueAt floor time; null for no promise
+   * @param must true when being late breaks the plan
+   */
+  record SetPromise(String job, @Nullable LocalDateTime dueAt, boolean must) implements Touch {}
+
+  /**
+   * Changes how much a job counts when it is late or left out.
+   *
+   * @param weight 1 to 1000
+   */
+  record SetWeight(String job, int weight) implements Touch {}
+}

@@ -1,0 +1,5 @@
+/** What the planner decides at the board: touches, undo and redo, searches and versions. */
+@NullMarked
+package rigmorrow.app.board.desk;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,31 @@
+package rigmorrow.app.board.view;
+
+import java.util.List;
+
+/**
+ * A plan that was put by.
+ *
+ * @param number 1 for the first
+ * @param note what the planner wrote
+ * @param at when, in floor time with offset
+ * @param published true for the one that the crew works from
+ */
+public record VersionView(
+    int number, String note, String at, boolean published, FiguresView figures) {
+
+  /**
+   * How two versions differ.
+   *
+   * @param costs what is better or worse in the second, in sentences with figures
+   * @param moves what stands elsewhere, job by job
+   */
+  public record DifferenceView(
+      FiguresView before, FiguresView after, List<String> costs, List<MoveView> moves) {}
+
+  /**
+   * A job that is elsewhere.
+   *
+   * @param sentence with rig, place and time, before and after
+   */
+  public record MoveView(String job, String name, String sentence) {}
+}

@@ -247,12 +247,6 @@ function scrollTo(top) {
   }
 }
 
-/** Adds or replaces things that are drawn over the plan: ghosts, marks. */
-export function overlay(list, ids) {
-  items.remove(ids);
-  items.add(list);
-}
-
 /**
  * From the first to the last thing of a planned day, with a little room.
  *

@@ -112,6 +112,7 @@ function options(more) {
     horizontalScroll: false,
     verticalScroll: true,
     orientation: {axis: 'top', item: 'top'},
+    rtl: false,
     stack: false,
     groupHeightMode: 'fixed',
     selectable: false,
@@ -213,6 +214,8 @@ function begin(rows, list) {
     redetail();
     tell('window', null);
   });
+  // It takes its loading screen off with the first drawing after the window was set.
+  timeline.once('rangechanged', () => timeline.body.emitter.emit('_change', {queue: true}));
   timeline.on('changed', () => tell('chart-changed', null));
   tell('chart-made', timeline);
   scrollTo(top);

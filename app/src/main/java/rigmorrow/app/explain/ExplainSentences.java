@@ -177,6 +177,11 @@ public final class ExplainSentences {
         .formatted(fits, Counted.of(tried, "place"), result);
   }
 
+  /** What one rig is for the job, without its name. */
+  public String of(Explanation answer, RigAnswer rig) {
+    return new RigSentences(names, answer).text(rig);
+  }
+
   /** One line for a job that is late or left out. */
   public String of(Trouble trouble) {
     String job = trouble.job().id() + " " + trouble.job().name();

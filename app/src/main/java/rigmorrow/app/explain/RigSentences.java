@@ -36,7 +36,8 @@ final class RigSentences {
     return rig.rig() + ": " + text(rig);
   }
 
-  private String text(RigAnswer rig) {
+  /** What a rig is for the job, without its name. */
+  String text(RigAnswer rig) {
     switch (rig.kind()) {
       case MISFIT:
         return "impossible. "

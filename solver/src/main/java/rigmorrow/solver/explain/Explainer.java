@@ -13,11 +13,14 @@ import rigmorrow.model.explain.RigAnswer;
 import rigmorrow.model.explain.Trouble;
 import rigmorrow.model.explain.Wait;
 import rigmorrow.model.fit.JobFit;
+import rigmorrow.model.plan.Orders;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotJob;
+import rigmorrow.solver.hand.Timed;
+import rigmorrow.solver.hand.Trial;
 
 /**
  * Explains a plan job by job. Every claim is a decode: of the plan's orders with the job elsewhere,
@@ -107,7 +110,7 @@ public final class Explainer {
   public List<Trouble> troubles() {
     List<Trouble> troubles = new ArrayList<>();
     Trial trial = new Trial(batch, facts);
-    Trial.Decoded now = trial.decode(orders);
+    Timed now = trial.decode(orders);
     for (ShotJob job : batch.shotList().jobs()) {
       int rig = orders.rigOf(job.id());
       JobTimes times = rig < 0 ? null : now.times(job.id());
@@ -153,7 +156,7 @@ public final class Explainer {
     return place < 0 || place >= jobs.size() ? null : jobs.get(place);
   }
 
-  private List<String> differing(Trial.Decoded decoded) {
+  private List<String> differing(Timed decoded) {
     List<String> differing = new ArrayList<>();
     for (RigPlan rig : plan.rigs()) {
       for (PlannedJob written : rig.jobs()) {

@@ -210,6 +210,15 @@ public final class Desk implements AutoCloseable {
     return version == 0 ? now() : version(version).state();
   }
 
+  /**
+   * What a plan that was put by costs; 0 for the plan there is.
+   *
+   * @throws IllegalArgumentException when there is no such version
+   */
+  public synchronized Cost cost(int version) {
+    return version == 0 ? history.now().cost() : version(version).cost();
+  }
+
   /** Gives a version to the crew. */
   public synchronized void publish(int version) {
     version(version);

@@ -65,8 +65,7 @@ public final class Differences {
   }
 
   /** What is otherwise with a job; null when nothing is. */
-  private @Nullable String sentence(
-      String id, @Nullable ShotJob first, @Nullable ShotJob second) {
+  private @Nullable String sentence(String id, @Nullable ShotJob first, @Nullable ShotJob second) {
     if (first == null) {
       return "Only in the second shot list: " + where(now.get(id), timesAfter) + ".";
     }

@@ -51,8 +51,7 @@ public final class DeskRoutes {
             TouchRequest.class,
             TriedView.class,
             this::attempt),
-        Route.post(
-            "/api/keep", "Do a touch.", TouchRequest.class, BoardView.class, this::keep),
+        Route.post("/api/keep", "Do a touch.", TouchRequest.class, BoardView.class, this::keep),
         Route.post(
             "/api/undo",
             "Take back what was done last.",

@@ -43,8 +43,7 @@ public final class VersionRoutes {
   /** Every route. */
   public List<Route> all() {
     return List.of(
-        Route.get(
-            "/api/versions", "Plans that were put by.", VersionsView.class, this::versions),
+        Route.get("/api/versions", "Plans that were put by.", VersionsView.class, this::versions),
         Route.post(
             "/api/versions",
             "Put the plan by with a note.",
@@ -89,8 +88,7 @@ public final class VersionRoutes {
   }
 
   private void versions(Context context) {
-    Exchange.answer(
-        context, new VersionsView(desk.versions().stream().map(this::view).toList()));
+    Exchange.answer(context, new VersionsView(desk.versions().stream().map(this::view).toList()));
   }
 
   private void putBy(Context context) {
@@ -108,8 +106,7 @@ public final class VersionRoutes {
     int after = number(context, "after");
     BoardState first = state(desk, before);
     BoardState second = state(desk, after);
-    Exchange.answer(
-        context, Differences.of(first, desk.cost(before), second, desk.cost(after)));
+    Exchange.answer(context, Differences.of(first, desk.cost(before), second, desk.cost(after)));
   }
 
   private void publish(Context context) {

@@ -147,7 +147,8 @@ public final class Formats {
   /**
    * Writes a shot list as a table, whole or not at all.
    *
-   * @throws IllegalArgumentException when the list has pins, which a table cannot keep
+   * @throws IllegalArgumentException when the list has pins or jobs held back, which a table cannot
+   *     keep
    * @throws IOException when it cannot be written
    */
   public static void writeShotTable(ShotList list, Path file, SafeFile.Existing existing)

@@ -8,7 +8,7 @@ import rigmorrow.model.shot.Pin;
 import rigmorrow.model.shot.Promise;
 import rigmorrow.model.shot.ShotJob;
 
-/** Whether must-promises and pins are kept. */
+/** Whether must-promises and pins are kept, and what is left out by hand stays out. */
 final class PromiseChecker {
   private final Batch batch;
   private final BreachLog log;
@@ -27,6 +27,11 @@ final class PromiseChecker {
             FloorRule.PIN_KEPT, pin.job(), 1, "Pinned job " + pin.job() + " is not in the plan.");
       }
       pinned.forEach(run -> kept(pin, run));
+    }
+    for (String held : batch.shotList().heldBack()) {
+      if (runs.stream().anyMatch(run -> run.id().equals(held))) {
+        log.add(FloorRule.HELD_BACK, held, 1, "Job " + held + " is planned, but left out by hand.");
+      }
     }
   }
 
@@ -65,7 +70,15 @@ final class PromiseChecker {
           FloorRule.PIN_KEPT,
           pin.job(),
           Math.abs((long) place - run.place()),
-          "Job " + pin.job() + " is at place " + run.place() + ", pinned to " + place + ".");
+          "Job "
+              + pin.job()
+              + " is at place "
+              + (run.place() + 1)
+              + " of "
+              + run.rigId()
+              + ", pinned to place "
+              + (place + 1)
+              + ".");
     }
     LocalDateTime startsAt = pin.startsAt();
     if (startsAt != null) {

@@ -44,9 +44,9 @@ final class Bodies {
   }
 
   private static Schema schema(Class<?> type) {
-    Schemas schemas = new Schemas();
+    Schemas schemas = new Schemas("#/$defs/");
     ObjectNode root = schemas.reference(type);
-    root.putObject("components").set("schemas", schemas.definitions());
+    root.set("$defs", schemas.definitions());
     return OFFLINE.getSchema(root);
   }
 

@@ -23,7 +23,7 @@ public final class OpenApi {
               422, "It cannot be done, and why.",
               500, "A fault of the program."));
 
-  private final Schemas schemas = new Schemas();
+  private final Schemas schemas = new Schemas("#/components/schemas/");
   private final ObjectNode document = JsonNodeFactory.instance.objectNode();
 
   private OpenApi() {}

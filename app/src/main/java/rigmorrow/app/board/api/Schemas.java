@@ -21,16 +21,23 @@ import org.jspecify.annotations.Nullable;
  * view package are always written whole, in others such a component may be left out.
  */
 final class Schemas {
-  private static final String HOME = "#/components/schemas/";
   private static final String LOCAL_TIME = "^\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}(:\\d{2})?$";
 
+  private final String home;
   private final JsonNodeFactory nodes = JsonNodeFactory.instance;
   private final Map<String, Class<?>> owners = new TreeMap<>();
   private final Map<String, ObjectNode> definitions = new TreeMap<>();
 
+  /**
+   * @param home where the descriptions will stand in their document, as the start of a reference
+   */
+  Schemas(String home) {
+    this.home = home;
+  }
+
   /** A reference to a record's description, which is made when it is not there yet. */
   ObjectNode reference(Class<?> type) {
-    return nodes.objectNode().put("$ref", HOME + define(type));
+    return nodes.objectNode().put("$ref", home + define(type));
   }
 
   /** Every description made so far, by name. */
@@ -64,11 +71,17 @@ final class Schemas {
     if (subtypes == null) {
       throw new IllegalStateException("no description is known of " + type);
     }
-    ArrayNode any = definition.putArray("oneOf");
+    definition.put("type", "object");
+    ArrayNode kinds = definition.putObject("properties").putObject("kind").putArray("enum");
+    definition.putArray("required").add("kind");
+    ArrayNode all = definition.putArray("allOf");
     for (JsonSubTypes.Type one : subtypes.value()) {
-      ObjectNode described = nodes.objectNode();
-      describe(described, one.value(), one.name());
-      any.add(described);
+      kinds.add(one.name());
+      ObjectNode rule = all.addObject();
+      ObjectNode is = rule.putObject("if");
+      is.putObject("properties").putObject("kind").put("const", one.name());
+      is.putArray("required").add("kind");
+      describe(rule.putObject("then"), one.value(), one.name());
     }
   }
 

@@ -3,6 +3,7 @@ package rigmorrow.app.cli;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -104,12 +105,7 @@ final class ReadingOptions {
   static final class DecimalMark implements ITypeConverter<Character> {
     @Override
     public Character convert(String value) {
-      return switch (value) {
-        case ",", "comma" -> ',';
-        case ".", "point" -> '.';
-        default ->
-            throw new TypeConversionException("'" + value + "' is no mark; accepted: , or .");
-      };
+      return converted(value, TableOptions::decimalMark);
     }
   }
 
@@ -117,14 +113,15 @@ final class ReadingOptions {
   static final class Delimiter implements ITypeConverter<Character> {
     @Override
     public Character convert(String value) {
-      return switch (value) {
-        case ",", "comma" -> ',';
-        case ";", "semicolon" -> ';';
-        case "\t", "\\t", "tab" -> '\t';
-        default ->
-            throw new TypeConversionException(
-                "'" + value + "' is no sign; accepted: , or ; or tab");
-      };
+      return converted(value, TableOptions::delimiter);
+    }
+  }
+
+  private static Character converted(String value, Function<String, Character> convert) {
+    try {
+      return convert.apply(value);
+    } catch (IllegalArgumentException e) {
+      throw new TypeConversionException("" + e.getMessage());
     }
   }
 }

@@ -111,16 +111,20 @@ final class BoardCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws IOException, InputException {
+  public Integer call() throws Exception {
     new Bounds(spec).between("--port", port, 0, LAST_PORT);
     ServerSettings settings = settings();
     try (Desk desk = desk();
-        BoardServer server = BoardServer.start(desk, settings, spec.root().version()[0])) {
+        BoardServer server = BoardServer.start(desk, settings, session.clock(), version())) {
       tell(server);
       session.stop().await();
       session.note("the board ends; everything that was kept is stored");
     }
     return ExitCodes.DONE;
+  }
+
+  private String version() throws Exception {
+    return String.join(" ", spec.root().versionProvider().getVersion());
   }
 
   private ServerSettings settings() {

@@ -69,9 +69,9 @@ public final class OpenApi {
     body(operation, route.body());
     ObjectNode responses = operation.putObject("responses");
     for (Answer answer : route.answers()) {
-      ObjectNode response = responses.putObject(String.valueOf(answer.status()));
+      ObjectNode response = responses.withObjectProperty(String.valueOf(answer.status()));
       response.put("description", answer.meaning());
-      ObjectNode media = response.putObject("content").putObject(answer.contentType());
+      ObjectNode media = response.withObjectProperty("content").putObject(answer.contentType());
       if (answer.record() != null) {
         media.set("schema", schemas.reference(answer.record()));
       }

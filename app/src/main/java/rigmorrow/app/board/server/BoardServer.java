@@ -5,6 +5,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.util.JavalinBindException;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
@@ -14,6 +15,8 @@ import rigmorrow.app.board.api.OpenApi;
 import rigmorrow.app.board.api.Route;
 import rigmorrow.app.board.desk.Desk;
 import rigmorrow.app.board.route.DeskRoutes;
+import rigmorrow.app.board.route.HandOutRoutes;
+import rigmorrow.app.board.route.IntakeRoutes;
 import rigmorrow.app.board.route.Shown;
 import rigmorrow.app.board.route.VersionRoutes;
 import rigmorrow.app.files.RefusedException;
@@ -31,22 +34,23 @@ public final class BoardServer implements AutoCloseable {
   private final List<Route> routes;
   private final Javalin server;
 
-  private BoardServer(Desk desk, ServerSettings settings, String version) {
+  private BoardServer(Desk desk, ServerSettings settings, Clock clock, String version) {
     this.settings = settings;
     this.tokens = new Tokens(settings.token());
     this.events = new Events(desk, settings.keepAlive());
-    this.routes = routes(desk, version);
+    this.routes = routes(desk, clock, version);
     this.server = Javalin.create(this::configure);
   }
 
   /**
    * Starts a server.
    *
+   * @param clock tells today, and when something is handed out
    * @param version of the program
    * @throws RefusedException when the port is taken or the host is not ours
    */
-  public static BoardServer start(Desk desk, ServerSettings settings, String version) {
-    BoardServer board = new BoardServer(desk, settings, version);
+  public static BoardServer start(Desk desk, ServerSettings settings, Clock clock, String version) {
+    BoardServer board = new BoardServer(desk, settings, clock, version);
     try {
       board.server.start(settings.host(), settings.port());
     } catch (JavalinBindException e) {
@@ -87,11 +91,13 @@ public final class BoardServer implements AutoCloseable {
     server.stop();
   }
 
-  private List<Route> routes(Desk desk, String version) {
+  private List<Route> routes(Desk desk, Clock clock, String version) {
     Shown shown = new Shown(desk);
     List<Route> all = new ArrayList<>();
     all.addAll(new DeskRoutes(desk, shown).all());
     all.addAll(new VersionRoutes(desk, shown).all());
+    all.addAll(new HandOutRoutes(desk, clock).all());
+    all.addAll(new IntakeRoutes(desk, shown, clock).all());
     all.add(
         new Route(
             Route.Method.GET,

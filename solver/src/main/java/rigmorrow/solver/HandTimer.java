@@ -15,6 +15,7 @@ import rigmorrow.solver.hand.Places;
 import rigmorrow.solver.hand.RememberedFacts;
 import rigmorrow.solver.hand.Timed;
 import rigmorrow.solver.hand.Trial;
+import rigmorrow.solver.timeline.JobFacts;
 
 /**
  * Times orders that somebody gives by hand. It remembers what it worked out of each job, so that
@@ -34,7 +35,7 @@ public final class HandTimer {
    */
   public HandTimer(Floor floor) {
     this.floor = floor;
-    this.facts = new RememberedFacts(floor);
+    this.facts = new RememberedFacts(JobFacts.of(floor));
   }
 
   /** The floor whose batches are timed. */

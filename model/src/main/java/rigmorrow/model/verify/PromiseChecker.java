@@ -47,13 +47,14 @@ final class PromiseChecker {
         FloorRule.MUST_PROMISE,
         run.id(),
         (long) end - due,
-        "The pictures of "
-            + run.id()
-            + " are taken by "
-            + log.time(end)
-            + ", after the promise "
-            + log.time(due)
-            + ".");
+        () ->
+            "The pictures of "
+                + run.id()
+                + " are taken by "
+                + log.time(end)
+                + ", after the promise "
+                + log.time(due)
+                + ".");
   }
 
   private void kept(Pin pin, PlannedRun run) {

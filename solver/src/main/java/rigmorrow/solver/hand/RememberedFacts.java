@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import rigmorrow.model.fit.JobFit;
-import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Rig;
 import rigmorrow.model.setup.Setup;
 import rigmorrow.model.shot.Item;
@@ -33,10 +32,10 @@ public final class RememberedFacts implements JobFacts {
   private record Known(JobFit fit, Map<String, JobWork> workByRig) {}
 
   /**
-   * @param floor whose rigs are asked
+   * @param anew asked for what is not known yet; of one floor
    */
-  public RememberedFacts(Floor floor) {
-    this.anew = JobFacts.of(floor);
+  public RememberedFacts(JobFacts anew) {
+    this.anew = anew;
   }
 
   @Override

@@ -1,0 +1,297 @@
+/** The time chart: hands rows, bars and grounds to vis-timeline and keeps them up to date. */
+
+import {byId, el} from '../base/dom.js';
+import {hear, tell} from '../base/bus.js';
+import {desk} from '../plan/desk.js';
+import {axisFormat, useFloorTime} from './axis.js';
+import {detail, draw} from './bar.js';
+import {chartOf} from './rows.js';
+
+const {Timeline, DataSet} = globalThis.vis;
+
+/** What the rows show. */
+export const choice = {by: /** @type {'rig' | 'crew'} */ ('rig'), kit: false, samples: false};
+
+/** @type {any} */
+let timeline = null;
+let items = new DataSet();
+let groups = new DataSet();
+/** @type {Map<string, import('./rows.js').Bar>} */
+let bars = new Map();
+/** @type {Map<string, {key: string, made: any}>} drawn bars */
+const drawn = new Map();
+const keys = new Map();
+
+/** The vis-timeline; null before the first board. */
+export function chart() {
+  return timeline;
+}
+
+/** @returns {Map<string, import('./rows.js').Bar>} bars by id */
+export function chartBars() {
+  return bars;
+}
+
+/** Pixels a second takes. */
+export function pixelsPerSecond() {
+  const shown = timeline.getWindow();
+  return (1000 * timeline.body.domProps.center.width) / (shown.end - shown.start);
+}
+
+/** The element of a bar; undefined while vis-timeline keeps it off the page. */
+export function barElement(id) {
+  const made = drawn.get(id)?.made;
+  return made?.isConnected ? made : undefined;
+}
+
+/** @type {((made: HTMLElement, bar: import('./rows.js').Bar) => void)[]} what is done to each new bar */
+const dress = [];
+
+/** @param {(made: HTMLElement, bar: import('./rows.js').Bar) => void} hook */
+export function onBar(hook) {
+  dress.push(hook);
+}
+
+function template(item) {
+  const bar = bars.get(item.id);
+  if (!bar) {
+    return item.made ?? '';
+  }
+  let entry = drawn.get(item.id);
+  if (!entry || entry.key !== bar.key) {
+    entry = {key: bar.key, made: draw(bar)};
+    drawn.set(item.id, entry);
+    dress.forEach(hook => hook(entry.made, bar));
+  }
+  detail(entry.made, bar, (bar.end - bar.start) * scale());
+  return entry.made;
+}
+
+/** Pixels a second takes, while it is known; 0 after the window was changed. */
+let known = 0;
+
+function scale() {
+  known ||= timeline?.body?.domProps?.center?.width ? pixelsPerSecond() : firstScale;
+  return known;
+}
+
+let firstScale = 0.03;
+
+/** Draws the bars on the page anew where the zoom gave them more or less room. */
+function redetail() {
+  known = 0;
+  for (const [id, {made}] of drawn) {
+    const bar = bars.get(id);
+    if (bar && made.isConnected) {
+      detail(made, bar, (bar.end - bar.start) * scale());
+    }
+  }
+}
+
+function rowLabel(row) {
+  if (!row?.name) {
+    return '';
+  }
+  return el('div', {class: 'row-name', data: {row: row.id}},
+    el('strong', {text: row.name}), el('span', {text: row.below}));
+}
+
+/** @param {object} more options of vis-timeline that belong to other modules, such as dragging */
+function options(more) {
+  const {clock} = desk;
+  const early = clock.millis(0) - 3_600_000;
+  const late = clock.millis(Math.max(desk.board.horizonSeconds, desk.board.figures.finishedAt)) + 3_600_000;
+  return {
+    moment: useFloorTime(clock),
+    format: axisFormat(clock),
+    min: early,
+    max: late,
+    zoomMin: 120_000,
+    zoomMax: late - early,
+    zoomKey: 'ctrlKey',
+    horizontalScroll: false,
+    verticalScroll: true,
+    orientation: {axis: 'top', item: 'top'},
+    stack: false,
+    groupHeightMode: 'fixed',
+    selectable: false,
+    showCurrentTime: false,
+    showTooltips: false,
+    margin: {axis: 4, item: {vertical: 4, horizontal: 0}},
+    align: 'left',
+    groupOrder: 'order',
+    template,
+    groupTemplate: rowLabel,
+    loadingScreenTemplate: undefined,
+    ...more,
+  };
+}
+
+const YEAR = 365 * 24 * 3_600_000;
+
+let extra = {};
+
+/** Options that another module adds before the chart is made. */
+export function addOptions(more) {
+  extra = {...extra, ...more};
+}
+
+/** From so many changed bars on the chart is made anew: vis-timeline measures each changed bar alone. */
+const MANY = 300;
+
+/** Shows the board as it is now. */
+export function show() {
+  performance.mark('board-show');
+  const {rows, bars: made, grounds} = chartOf(choice);
+  bars = new Map(made.map(bar => [bar.id, bar]));
+  const wanted = new Map();
+  for (const bar of made) {
+    wanted.set(bar.id, {
+      id: bar.id, group: bar.row, start: desk.clock.millis(bar.start), end: desk.clock.millis(bar.end),
+      className: bar.kind, key: bar.key,
+      editable: bar.kind === 'job' ? {updateTime: true, updateGroup: true, remove: false} : false,
+    });
+  }
+  for (const ground of grounds) {
+    wanted.set(ground.id, {
+      id: ground.id, group: ground.row, type: 'background', className: ground.kind,
+      start: desk.clock.millis(ground.start), end: desk.clock.millis(ground.end),
+      key: `${ground.row} ${ground.start} ${ground.end}`, made: groundLabel(ground),
+    });
+  }
+  const order = rows.map((row, i) => ({...row, order: i}));
+  const gone = [...keys.keys()].filter(id => !wanted.has(id));
+  const changed = [...wanted.values()].filter(item => keys.get(item.id) !== item.key);
+  gone.forEach(id => {
+    keys.delete(id);
+    drawn.delete(id);
+  });
+  changed.forEach(item => keys.set(item.id, item.key));
+  if (timeline === null || gone.length + changed.length > MANY) {
+    begin(order, [...wanted.values()]);
+  } else {
+    // Only what differs goes to vis-timeline: bars that stay keep their element and the focus.
+    timeline.setOptions(options({}));
+    const ids = new Set(order.map(row => row.id));
+    groups.remove(groups.getIds().filter(id => !ids.has(id)));
+    groups.update(order);
+    items.remove(gone);
+    items.update(changed);
+  }
+  tell('chart-shown', null);
+  // Two frames later everything is on the page: the time it took can be read as "board-drawn".
+  requestAnimationFrame(() => setTimeout(() => requestAnimationFrame(() => setTimeout(() =>
+    performance.measure('board-drawn', 'board-show')))));
+}
+
+function groundLabel(ground) {
+  return el('span', {class: 'ground-name', text: ground.kind === 'break' ? 'break' : 'closed'});
+}
+
+function begin(rows, list) {
+  const holder = byId('chart');
+  const window = timeline?.getWindow() ?? firstWindow();
+  const top = timeline?.getWindow() ? scrolled() : 0;
+  tell('chart-goes', null);
+  timeline?.destroy();
+  drawn.clear();
+  known = 0;
+  firstScale = 1000 * Math.max(100, holder.clientWidth - 150) / (window.end - window.start);
+  items = new DataSet(list);
+  groups = new DataSet(rows);
+  // Bars that are in the window when they are added are measured one by one, later ones together:
+  // so the window starts years away from the plan.
+  const {min, max, ...rest} = options(extra);
+  const away = min - YEAR;
+  timeline = new Timeline(holder, items, groups, {...rest, start: away, end: away + 60_000});
+  timeline.setOptions({min, max, start: window.start, end: window.end});
+  timeline.on('rangechange', () => {
+    known = 0;
+    tell('window', null);
+  });
+  timeline.on('rangechanged', () => {
+    redetail();
+    tell('window', null);
+  });
+  timeline.on('changed', () => tell('chart-changed', null));
+  tell('chart-made', timeline);
+  scrollTo(top);
+  watch ??= watchSize(holder);
+}
+
+let watch = null;
+
+function watchSize(holder) {
+  const observer = new ResizeObserver(() => requestAnimationFrame(() => {
+    redetail();
+    tell('window', null);
+  }));
+  observer.observe(holder);
+  return observer;
+}
+
+function firstWindow() {
+  const day = dayWindow(0);
+  return {start: desk.clock.millis(day.start), end: desk.clock.millis(day.end)};
+}
+
+/** Pixels by which the rows are scrolled down. */
+function scrolled() {
+  return byId('chart').querySelector('.vis-left.vis-vertical-scroll')?.scrollTop ?? 0;
+}
+
+function scrollTo(top) {
+  const bar = byId('chart').querySelector('.vis-left.vis-vertical-scroll');
+  if (bar && top > 0) {
+    bar.scrollTop = top;
+  }
+}
+
+/** Adds or replaces things that are drawn over the plan: ghosts, marks. */
+export function overlay(list, ids) {
+  items.remove(ids);
+  items.add(list);
+}
+
+/**
+ * From the first to the last thing of a planned day, with a little room.
+ *
+ * @param {number} day 0 for the first
+ */
+export function dayWindow(day) {
+  const {board, clock} = desk;
+  const starts = clock.dayStarts();
+  const [from, to] = [starts[day], starts[day + 1]];
+  let first = Infinity;
+  let last = -Infinity;
+  const look = (start, end) => {
+    if (end > from && start < to) {
+      first = Math.min(first, Math.max(start, from));
+      last = Math.max(last, Math.min(end, to));
+    }
+  };
+  board.jobs.forEach(job => job.placing && look(job.placing.start, job.placing.end));
+  if (first === Infinity) {
+    board.rigs.forEach(rig => rig.open.forEach(span => look(span.start, span.end)));
+  }
+  if (first === Infinity) {
+    return {start: from, end: to};
+  }
+  const room = Math.max(300, (last - first) * 0.015);
+  return {start: first - room, end: last + room};
+}
+
+hear('board', () => {
+  if (!byId('view-plan').hidden) {
+    show();
+  } else {
+    stale = true;
+  }
+});
+let stale = false;
+hear('view', view => {
+  if (view === 'plan' && desk.board && (stale || timeline === null)) {
+    stale = false;
+    show();
+  }
+});

@@ -1,0 +1,6 @@
+/** Starts the page. */
+
+import './chart/chart.js';
+import {load} from './plan/desk.js';
+import {tell} from './base/bus.js';
+load().then(() => tell('view', 'plan'));

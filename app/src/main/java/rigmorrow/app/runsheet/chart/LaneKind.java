@@ -49,7 +49,7 @@ public enum LaneKind {
   }
 
   /** Draws a bar; one that lasts no time to speak of is still wide enough to be seen. */
-  void draw(Drawing drawing, double from, double to, double laneHeight) {
+  public void draw(Drawing drawing, double from, double to, double laneHeight) {
     double width = Math.max(NARROWEST, to - from);
     double height = laneHeight - 2 * MARGIN;
     drawing.outline(from, MARGIN, width, height, LINE);

@@ -1,11 +1,12 @@
-package rigmorrow.solver.explain;
+package rigmorrow.solver.hand;
 
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import rigmorrow.model.plan.Orders;
 import rigmorrow.solver.timeline.Sequences;
 
 /** Tries a job, which the orders do not have, at every place there is for it. */
-final class Places {
+public final class Places {
   private final Trial trial;
   private final Orders orders;
   private final String job;
@@ -20,7 +21,7 @@ final class Places {
    * @param job to be placed
    * @param fixed ids of jobs that are running or done: nothing goes before them
    */
-  Places(Trial trial, Orders orders, String job, Set<String> fixed) {
+  public Places(Trial trial, Orders orders, String job, Set<String> fixed) {
     this.trial = trial;
     this.orders = orders;
     this.job = job;
@@ -28,12 +29,12 @@ final class Places {
   }
 
   /** Tries every place of a rig behind what is running or done; of equals the first stays. */
-  Places on(int rig) {
+  public Places on(int rig) {
     return onExcept(rig, -1);
   }
 
   /** The same but for one place. */
-  Places onExcept(int rig, int except) {
+  public Places onExcept(int rig, int except) {
     for (int place = orders.firstFree(rig, fixed); place <= orders.length(rig); place++) {
       if (place != except) {
         Orders there = orders.with(rig, place, job);
@@ -49,7 +50,7 @@ final class Places {
   }
 
   /** Tries every place of every rig that takes the job. */
-  Places everywhere() {
+  public Places everywhere() {
     for (int rig = 0; rig < orders.byRig().size(); rig++) {
       if (trial.takes(rig, job)) {
         on(rig);
@@ -59,11 +60,11 @@ final class Places {
   }
 
   /** The cheapest of what was tried; null when nothing was. */
-  @Nullable Orders best() {
+  public @Nullable Orders best() {
     return best;
   }
 
-  int tried() {
+  public int tried() {
     return tried;
   }
 }

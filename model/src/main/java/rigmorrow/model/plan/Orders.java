@@ -1,4 +1,4 @@
-package rigmorrow.solver.explain;
+package rigmorrow.model.plan;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -6,23 +6,18 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rigmorrow.model.floor.Rig;
-import rigmorrow.model.plan.LeftOut;
-import rigmorrow.model.plan.Plan;
-import rigmorrow.model.plan.PlannedJob;
-import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotJob;
-import rigmorrow.model.verify.PlanChecker;
 
 /**
  * Which jobs each rig does in which order, by id.
  *
  * @param byRig job ids of each rig, in floor order
  */
-record Orders(List<List<String>> byRig) {
+public record Orders(List<List<String>> byRig) {
   private static final int MOST_NAMED = 5;
 
-  Orders {
+  public Orders {
     byRig = byRig.stream().map(List::copyOf).toList();
   }
 
@@ -31,8 +26,8 @@ record Orders(List<List<String>> byRig) {
    *
    * @throws IllegalArgumentException when the plan is of another floor, shot list or day
    */
-  static Orders of(Batch batch, Plan plan) {
-    PlanChecker.requireSameDays(batch, plan);
+  public static Orders of(Batch batch, Plan plan) {
+    plan.requireDaysOf(batch);
     List<String> rigs = batch.floor().rigs().stream().map(Rig::id).toList();
     List<String> unknownRigs =
         plan.rigs().stream().map(RigPlan::rig).filter(rig -> !rigs.contains(rig)).toList();
@@ -72,7 +67,7 @@ record Orders(List<List<String>> byRig) {
   }
 
   /** Number of the rig that does a job, or -1. */
-  int rigOf(String job) {
+  public int rigOf(String job) {
     for (int rig = 0; rig < byRig.size(); rig++) {
       if (byRig.get(rig).contains(job)) {
         return rig;
@@ -82,12 +77,12 @@ record Orders(List<List<String>> byRig) {
   }
 
   /** Number of jobs on a rig. */
-  int length(int rig) {
+  public int length(int rig) {
     return byRig.get(rig).size();
   }
 
   /** The first place of a rig behind every job that is running or done. */
-  int firstFree(int rig, Set<String> fixed) {
+  public int firstFree(int rig, Set<String> fixed) {
     List<String> jobs = byRig.get(rig);
     int place = jobs.size();
     while (place > 0 && !fixed.contains(jobs.get(place - 1))) {
@@ -97,7 +92,7 @@ record Orders(List<List<String>> byRig) {
   }
 
   /** The same orders without a job. */
-  Orders without(String job) {
+  public Orders without(String job) {
     return new Orders(
         byRig.stream()
             .map(jobs -> jobs.stream().filter(one -> !one.equals(job)).toList())
@@ -105,7 +100,7 @@ record Orders(List<List<String>> byRig) {
   }
 
   /** The same orders with a job, which is in none, put at a place of a rig. */
-  Orders with(int rig, int place, String job) {
+  public Orders with(int rig, int place, String job) {
     List<List<String>> changed = new ArrayList<>(byRig);
     List<String> jobs = new ArrayList<>(byRig.get(rig));
     jobs.add(place, job);
@@ -114,7 +109,7 @@ record Orders(List<List<String>> byRig) {
   }
 
   /** The same orders with a job, which is in none, in the place of another. */
-  Orders insteadOf(String out, String job) {
+  public Orders insteadOf(String out, String job) {
     return new Orders(
         byRig.stream()
             .map(jobs -> jobs.stream().map(one -> one.equals(out) ? job : one).toList())

@@ -1,0 +1,14 @@
+package rigmorrow.app.board.view;
+
+import java.util.List;
+
+/** Jobs that are late or left out. */
+public record TroublesView(List<TroubleView> troubles) {
+
+  /**
+   * One of them.
+   *
+   * @param sentence how it stands and what would help it
+   */
+  public record TroubleView(String job, String name, String sentence) {}
+}

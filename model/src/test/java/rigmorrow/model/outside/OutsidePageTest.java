@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import rigmorrow.model.lifting.LiftingChecks;
 import rigmorrow.model.motion.MotionChecks;
 import rigmorrow.model.shot.GtinChecks;
+import rigmorrow.model.use.UseChecks;
 import rigmorrow.model.work.CaptureChecks;
 
 class OutsidePageTest {
@@ -16,6 +17,7 @@ class OutsidePageTest {
     checks.addAll(LiftingChecks.all());
     checks.addAll(CaptureChecks.all());
     checks.addAll(GtinChecks.all());
+    checks.addAll(UseChecks.all());
     OutsidePage.holdsSection("model", checks);
   }
 }

@@ -29,8 +29,9 @@ public final class PlanChart {
   private static final int WIDTH = 2200;
   private static final int RIGHT = 40;
   private static final int TOP = 120;
-  private static final int LANE = 30;
-  private static final int ROW = 64;
+  private static final int LANE = 36;
+  private static final int ROW = 88;
+  private static final int LABEL_LINES = 2;
   private static final int AXIS = 46;
   private static final int LEGEND = 90;
   private static final int FONT = 22;
@@ -75,10 +76,11 @@ public final class PlanChart {
       hours.ifPresent(span -> day(times.day(date), rows, span));
     }
     legend();
-    double wide = LEFT + WIDTH + RIGHT;
+    double wide = RIGHT + LEFT + WIDTH + RIGHT;
     String head =
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %s %s\" width=\"%smm\" height=\"%smm\" role=\"img\" font-family=\"sans-serif\" font-size=\"%d\"><title>%s</title>"
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"-%d 0 %s %s\" width=\"%smm\" height=\"%smm\" role=\"img\" font-family=\"sans-serif\" font-size=\"%d\"><title>%s</title>"
             .formatted(
+                RIGHT,
                 number(wide),
                 number(y),
                 number(PAPER_MM),
@@ -144,7 +146,7 @@ public final class PlanChart {
   }
 
   private void row(ChartRow row, Span hours) {
-    text(0, y + ROW - 14, FONT, "normal", shortened(row.name()));
+    text(0, y + ROW - 18, FONT, "normal", shortened(row.name()));
     Drawing bars = new Drawing();
     for (Span closed : closed(row.open(), hours)) {
       bar(bars, LaneKind.CLOSED, closed, hours);
@@ -157,15 +159,24 @@ public final class PlanChart {
     svg.append("<g transform=\"translate(0 %s)\">".formatted(number(y + ROW - LANE - 6)));
     path(bars);
     svg.append("</g>");
-    double free = LEFT;
+    labels(row.marks(), hours);
+  }
+
+  /** Ids where jobs start, on the first line that has room; one that finds none is left out. */
+  private void labels(List<Mark> marks, Span hours) {
+    double[] free = new double[LABEL_LINES];
     String last = "";
-    for (Mark mark : inOrder(row.marks())) {
+    for (Mark mark : inOrder(marks)) {
       double x = x(mark.at(), hours);
-      boolean inside = mark.at() >= hours.start() && mark.at() < hours.end();
-      if (inside && x >= free && !mark.text().equals(last)) {
-        text(x, y + SMALL + 5, SMALL, "normal", mark.text());
-        free = x + SMALL_LETTER * (mark.text().length() + 1);
-        last = mark.text();
+      boolean shown =
+          mark.at() >= hours.start() && mark.at() < hours.end() && !mark.text().equals(last);
+      for (int line = 0; shown && line < LABEL_LINES; line++) {
+        if (x >= free[line]) {
+          text(x, y + (SMALL + 1) * (line + 1) + 2, SMALL, "normal", mark.text());
+          free[line] = x + SMALL_LETTER * (mark.text().length() + 1);
+          last = mark.text();
+          break;
+        }
       }
     }
   }

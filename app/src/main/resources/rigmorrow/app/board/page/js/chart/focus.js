@@ -125,13 +125,17 @@ export function startFocus() {
       event.target.tabIndex = -1;
     }
     if (!(to instanceof Node) || !holder.contains(to)) {
-      within = to === null && document.hasFocus() && !event.target?.isConnected;
       holder.tabIndex = 0;
     }
   });
-  hear('chart-goes', () => {
-    within = holder.contains(document.activeElement);
-  });
+  // Whoever goes on elsewhere gives the chart's focus up; a bar that is taken off the page does not.
+  const elsewhere = event => {
+    if (!(event.target instanceof Node) || !holder.contains(event.target)) {
+      within = false;
+    }
+  };
+  document.addEventListener('focusin', elsewhere);
+  document.addEventListener('pointerdown', elsewhere);
   hear('chart-changed', () => {
     const bar = chartBars().get(wanted ?? '') ?? (within && lost() ? currentBar() : undefined);
     if (bar) {

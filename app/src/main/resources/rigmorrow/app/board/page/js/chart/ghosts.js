@@ -5,7 +5,7 @@ import {hear} from '../base/bus.js';
 import {lateness} from '../base/words.js';
 import {desk} from '../plan/desk.js';
 import {proposal} from '../plan/proposal.js';
-import {barElement, choice, onBar} from './chart.js';
+import {choice, drawnBar, onBar} from './chart.js';
 import {lay} from './overlay.js';
 
 /** @type {Set<string>} jobs that would be elsewhere */
@@ -21,13 +21,13 @@ function ghosts() {
     return {
       row: `rig:${placing.rig}`, start: placing.start, end: placing.end,
       made: el('div', {class: `ghost-bar${own ? ' own' : ''}${late ? ' late' : ''}`, data: {ghost: placing.job}},
-        `${placing.job} ${desk.clock.clock(placing.start)}${late ? ` late ${lateness(placing.lateSeconds)}` : ''}`),
+        el('span', {text: `${placing.job} ${desk.clock.clock(placing.start)}${late ? ` late ${lateness(placing.lateSeconds)}` : ''}`})),
     };
   }));
   const out = tried?.allowed ? tried.leftOut.filter(id => desk.jobs.get(id)?.placing) : [];
   const now = new Set([...placings.map(placing => placing.job), ...out]);
   for (const id of new Set([...leaving, ...now])) {
-    barElement(`job:${id}`)?.classList.toggle('leaving', now.has(id));
+    drawnBar(`job:${id}`)?.classList.toggle('leaving', now.has(id));
   }
   leaving = now;
 }

@@ -16,6 +16,11 @@ import {chart} from './chart.js';
  * @property {HTMLElement} made
  */
 
+/** Pixels below which a mark has no room for its text. */
+const SLIM = 46;
+/** Pixels that the words of a mark need to its right. */
+const ROOM = 170;
+
 /** @type {Map<string, Mark[]>} */
 const layers = new Map();
 
@@ -40,6 +45,7 @@ function place() {
   }
   const {groups} = timeline.itemSet;
   const {toScreen} = timeline.body.util;
+  const {width} = timeline.body.domProps.center;
   for (const marks of layers.values()) {
     for (const mark of marks) {
       const holder = groups[mark.row]?.dom?.foreground;
@@ -54,6 +60,8 @@ function place() {
       const right = toScreen(new Date(desk.clock.millis(mark.end)));
       mark.made.style.left = `${left}px`;
       mark.made.style.width = `${Math.max(0, right - left)}px`;
+      mark.made.classList.toggle('slim', right - left < SLIM);
+      mark.made.classList.toggle('flip', left > width - ROOM);
     }
   }
 }

@@ -3,7 +3,7 @@
 import {byId} from '../base/dom.js';
 import {hear} from '../base/bus.js';
 import {desk, select} from '../plan/desk.js';
-import {barElement, chart, chartBars, choice, dayWindow, onBar} from './chart.js';
+import {chart, chartBars, choice, dayWindow, drawnBar, onBar} from './chart.js';
 
 const dress = (made, bar) => {
   const id = bar.kind === 'job' ? bar.of.id : bar.of.job;
@@ -74,7 +74,7 @@ export function startSelection() {
   });
   hear('select', ({id, show}) => {
     for (const bar of chartBars().values()) {
-      const made = barElement(bar.id);
+      const made = drawnBar(bar.id);
       if (made) {
         dress(made, bar);
       }

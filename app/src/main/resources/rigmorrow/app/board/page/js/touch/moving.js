@@ -2,7 +2,7 @@
 
 import {hear, tell} from '../base/bus.js';
 import {say} from '../base/live.js';
-import {barElement, choice} from '../chart/chart.js';
+import {drawnBar, choice} from '../chart/chart.js';
 import {markPlace} from '../chart/ghosts.js';
 import {desk, locked} from '../plan/desk.js';
 import {answered, drop, keep, proposal, propose} from '../plan/proposal.js';
@@ -32,14 +32,14 @@ export function beginMove(id) {
     return;
   }
   moving = {job: id, rig: placing.rig, place: placing.place};
-  barElement(`job:${id}`)?.classList.add('moving');
+  drawnBar(`job:${id}`)?.classList.add('moving');
   markPlace({rig: moving.rig, at: placeStart(moving.rig, id, moving.place)});
   say(`Moving ${id}. Left and right choose the place, up and down the rig. Enter keeps, Shift and Enter keeps and pins, Escape drops.`);
 }
 
 function stop() {
   if (moving) {
-    barElement(`job:${moving.job}`)?.classList.remove('moving');
+    drawnBar(`job:${moving.job}`)?.classList.remove('moving');
     moving = null;
   }
 }

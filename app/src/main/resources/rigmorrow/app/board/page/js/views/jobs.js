@@ -13,15 +13,15 @@ const trouble = job => job.placing ? job.placing.lateSeconds : Infinity;
 const COLUMNS = [
   {key: 'id', name: 'Job', value: job => job.id},
   {key: 'name', name: 'Name', value: job => job.name},
-  {key: 'article', name: 'Article', value: job => job.article, more: 'lesser'},
+  {key: 'late', name: 'Late', value: trouble},
+  {key: 'due', name: 'Promise', value: job => job.promise?.due ?? null},
   {key: 'rig', name: 'Rig', value: job => job.placing?.rig ?? null},
   {key: 'place', name: 'Place', value: job => job.placing?.place ?? null, figure: true, more: 'lesser'},
   {key: 'start', name: 'Starts', value: job => job.placing?.start ?? null},
   {key: 'end', name: 'Ends', value: job => job.placing?.end ?? null, more: 'lesser'},
-  {key: 'due', name: 'Promise', value: job => job.promise?.due ?? null},
-  {key: 'late', name: 'Late', value: trouble},
   {key: 'weight', name: 'Weight', value: job => job.weight, figure: true, more: 'lesser'},
   {key: 'pin', name: 'Pin', value: job => job.pin ? 1 : null},
+  {key: 'article', name: 'Article', value: job => job.article, more: 'lesser'},
 ];
 
 let order = {key: 'late', up: false};
@@ -80,7 +80,7 @@ function row(job, index) {
 const shownHas = id => id !== null && byId('view-jobs').querySelector(`tr[data-job="${CSS.escape(id)}"]`) !== null;
 
 function heads() {
-  fill(byId('jobs-heads'), COLUMNS.map(column => sortHead(column, order, sort)), el('th', {scope: 'col', text: 'Actions'}));
+  fill(byId('jobs-heads'), COLUMNS.map(column => sortHead(column, order, sort)), el('th', {scope: 'col', class: 'row-actions', text: 'Actions'}));
 }
 
 function sort(key) {
@@ -153,7 +153,7 @@ function refresh() {
 export function startJobs() {
   fill(byId('view-jobs'),
     el('div', {class: 'bar-of-tools'}, el('h2', {id: 'jobs-head', text: 'Jobs'}),
-      el('label', {for: 'jobs-filter', text: 'Only with'}),
+      el('label', {for: 'jobs-filter', text: 'Show only'}),
       el('input', {id: 'jobs-filter', type: 'text', placeholder: 'id, name, article, rig, "left out"', on: {input: event => {
         filter = event.target.value;
         rows();

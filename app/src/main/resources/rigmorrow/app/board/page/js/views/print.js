@@ -6,7 +6,7 @@ import {desk} from '../plan/desk.js';
 import {by, fillRows} from './table.js';
 import {cellsOf} from './jobs.js';
 
-const HEADS = ['Job', 'Name', 'Article', 'Rig', 'Place', 'Starts', 'Ends', 'Promise', 'Late', 'Weight', 'Pin'];
+const HEADS = ['Job', 'Name', 'Late', 'Promise', 'Rig', 'Place', 'Starts', 'Ends', 'Weight', 'Pin', 'Article'];
 
 function picture(way, title) {
   return el('figure', {}, el('figcaption', {text: title}),
@@ -25,7 +25,7 @@ function table() {
   fillRows(byId('print-body'), jobs, job => {
     const cells = cellsOf(job);
     return el('tr', {}, el('th', {scope: 'row', text: job.id}),
-      ['name', 'article', 'rig', 'place', 'start', 'end', 'due', 'late', 'weight', 'pin'].map(key => el('td', {}, cells[key])));
+      ['name', 'late', 'due', 'rig', 'place', 'start', 'end', 'weight', 'pin', 'article'].map(key => el('td', {}, cells[key])));
   }, true);
   byId('print-where').textContent = `Times in ${desk.clock.zoneSentence()}.`;
 }

@@ -27,6 +27,7 @@ final class OpenBoard implements AutoCloseable {
   /** A day of the demo studio in winter time. */
   static final LocalDate DAY = LocalDate.of(2026, 3, 18);
 
+  private static final double PATIENCE_MILLIS = 10_000;
   private static final int WIDE = 1440;
   private static final int HIGH = 900;
 
@@ -73,6 +74,7 @@ final class OpenBoard implements AutoCloseable {
   /** One more tab on the same board. */
   Page open() {
     Page tab = context.newPage();
+    tab.setDefaultTimeout(PATIENCE_MILLIS);
     tab.onConsoleMessage(
         message -> {
           if (message.type().equals("error") || message.type().equals("warning")) {
@@ -132,7 +134,7 @@ final class OpenBoard implements AutoCloseable {
   void awaitRevision(long revision) {
     page.waitForCondition(() -> desk.now().revision() == revision);
     page.waitForFunction(
-        "revision => Number(document.body.dataset.revision) === revision", revision);
+        "revision => document.body.dataset.revision === revision", "" + revision);
   }
 
   @Override

@@ -50,7 +50,7 @@ class TouchBrowserTest {
     page.locator("#move-try").click();
     assertThat(page.locator("#proposal[data-allowed='true']")).isVisible();
     assertThat(page.locator("#before-after tbody tr")).not().hasCount(0);
-    assertThat(page.locator("#chart .ghost").first()).isVisible();
+    assertThat(page.locator("#chart .ghost-bar").first()).isVisible();
     assertThat(board.desk().now().revision()).isEqualTo(before);
     keep();
     assertThat(jobs().get(0)).isEqualTo(job);
@@ -67,7 +67,7 @@ class TouchBrowserTest {
     assertThat(page.locator("#proposal[data-answered='true']")).isVisible();
     page.locator("#dont").click();
     assertThat(page.locator("#proposal")).isHidden();
-    assertThat(page.locator("#chart .ghost")).hasCount(0);
+    assertThat(page.locator("#chart .ghost-bar")).hasCount(0);
     assertThat(board.desk().now().revision()).isEqualTo(before);
   }
 

@@ -2,7 +2,7 @@ package rigmorrow.app.board.api;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import rigmorrow.app.board.desk.Touch;
+import rigmorrow.app.board.touch.Touch;
 
 /**
  * The bodies of wishes. A revision is that of the board as the page shows it: a wish about another

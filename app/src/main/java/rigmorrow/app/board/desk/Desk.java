@@ -1,45 +1,41 @@
 package rigmorrow.app.board.desk;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import java.util.Objects;
-import java.util.concurrent.CopyOnWriteArrayList;
 import org.jspecify.annotations.Nullable;
+import rigmorrow.app.board.store.PublishedFolder;
+import rigmorrow.app.board.touch.Ground;
+import rigmorrow.app.board.touch.Hand;
+import rigmorrow.app.board.touch.Touch;
 import rigmorrow.app.files.RefusedException;
-import rigmorrow.data.problem.InputProblem;
 import rigmorrow.model.explain.Cost;
 import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.explain.Trouble;
-import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.Orders;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlanOrigin;
 import rigmorrow.model.shot.Batch;
-import rigmorrow.model.verify.PlanChecker;
-import rigmorrow.solver.FloorSolver;
-import rigmorrow.solver.HandTimer;
 import rigmorrow.solver.SolverSettings;
-import rigmorrow.solver.explain.Explainer;
 import rigmorrow.solver.hand.Timed;
 
 /**
  * The plan that a board shows, and all that may be done to it. Every method may be called from any
- * thread. Whoever changes something names the revision that the wish is about.
+ * thread. Whoever changes something names the revision that the wish is about; what a method has
+ * changed is stored when it returns. While a search runs nothing but versions may be changed.
  */
 public final class Desk implements AutoCloseable {
   private static final PlanOrigin BY_HAND = new PlanOrigin("hand", 0, 1, 0, "done");
 
-  private final Clock clock;
-  private final History history = new History();
-  private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
-  private HandTimer timer;
+  private final Keeper keeper;
+  private final PublishedFolder published;
+  private final Asking asking = new Asking();
 
-  private Desk(Batch batch, Plan plan, Clock clock) {
-    this.clock = clock;
-    this.timer = new HandTimer(batch.floor());
-    Timed timed = timer.time(batch, Orders.of(batch, plan), plan.origin());
-    history.keep(kept(batch, Orders.of(batch, plan), timed, "The plan the board began with"));
+  Desk(Keeper keeper, PublishedFolder published) {
+    this.keeper = keeper;
+    this.published = published;
   }
 
   /**
@@ -47,129 +43,142 @@ public final class Desk implements AutoCloseable {
    *
    * @param batch to begin with when the folder has no board; null to go on with what there is
    * @param plan of it; null for one by dispatch rules
-   * @throws RefusedException when there is nothing to go on with
+   * @throws RefusedException when there is nothing to go on with, another process has the board, or
+   *     its file is damaged, not of this program or of a newer version of it
    */
   public static Desk open(Path folder, @Nullable Batch batch, @Nullable Plan plan, Clock clock) {
-    if (batch == null) {
-      throw new RefusedException(
-          folder + ": there is no board; accepted: a folder with one, or a floor and a shot list",
-          List.of(
-              new InputProblem(
-                  folder.toString(), "folder", "", "no board", "a floor and a shot list")));
-    }
-    return new Desk(batch, plan == null ? FloorSolver.dispatch(batch) : plan, clock);
+    return Opening.of(folder, batch, plan, clock);
+  }
+
+  /** Floor and shot list that the board began with, before anything was done to them. */
+  public Batch begunWith() {
+    return keeper.read(History::begunWith);
   }
 
   /** The plan there is. */
-  public synchronized BoardState now() {
-    return history.now().state();
+  public BoardState now() {
+    return keeper.shown().state();
   }
 
   /** What would be undone; null when there is nothing. */
-  public synchronized @Nullable String undoSentence() {
-    return history.undoSentence();
+  public @Nullable String undoSentence() {
+    return keeper.shown().undo();
   }
 
   /** What would be done again; null when there is nothing. */
-  public synchronized @Nullable String redoSentence() {
-    return history.redoSentence();
+  public @Nullable String redoSentence() {
+    return keeper.shown().redo();
   }
 
-  /** True while a search runs and nothing may be changed. */
+  /** True while a search runs and the plan cannot be changed. */
   public boolean searching() {
-    return false;
+    return keeper.searching();
   }
 
   /**
    * What a touch would come to. Nothing is kept.
    *
    * @throws StaleException when the plan was changed since the revision
+   * @throws SearchingException while a search runs
    */
-  public synchronized Tried attempt(long revision, Touch touch) {
-    requireFresh(revision);
-    return tried(new Hand(ground(), timer).apply(touch));
+  public Tried attempt(long revision, Touch touch) {
+    return keeper.read(revision, history -> tried(history, touch));
   }
 
   /**
-   * Does a touch. It is stored when this returns.
+   * Does a touch.
    *
    * @throws StaleException when the plan was changed since the revision
    * @throws RefusedTouchException when it cannot be done
+   * @throws SearchingException while a search runs
    */
-  public synchronized BoardState keep(long revision, Touch touch) {
-    requireFresh(revision);
-    Touched touched = new Hand(ground(), timer).apply(touch);
-    Batch batch = touched.batch();
-    Orders orders = touched.orders();
-    if (batch == null || orders == null) {
-      throw new RefusedTouchException(touched.refusals());
-    }
-    return keep(batch, orders, timer.time(batch, orders, BY_HAND), touched.sentence());
-  }
-
-  /** Takes back what was done last; nothing happens when there is nothing. */
-  public synchronized BoardState undo(long revision) {
-    requireFresh(revision);
-    if (history.undoSentence() != null) {
-      history.undo();
-      changed();
-    }
-    return now();
-  }
-
-  /** Does again what was taken back last; nothing happens when there is nothing. */
-  public synchronized BoardState redo(long revision) {
-    requireFresh(revision);
-    if (history.redoSentence() != null) {
-      history.redo();
-      changed();
-    }
-    return now();
+  public BoardState keep(long revision, Touch touch) {
+    return keeper.change(
+        revision,
+        history -> {
+          Hand.Touched touched = touched(history, touch);
+          Batch batch = touched.batch();
+          Orders orders = touched.orders();
+          if (batch == null || orders == null) {
+            throw new RefusedTouchException(touched.refusals());
+          }
+          Timed timed = history.timer(batch.floor()).time(batch, orders, BY_HAND);
+          history.keep(batch, orders, timed, touch, touched.sentence());
+          return true;
+        });
   }
 
   /**
-   * Another shot list in place of the one there is, with a plan by dispatch rules.
-   *
-   * @param sentence what it is called when it is undone, without a full stop
-   */
-  public BoardState replace(long revision, Batch batch, String sentence) {
-    Plan plan = FloorSolver.dispatch(batch);
-    synchronized (this) {
-      requireFresh(revision);
-      if (!batch.floor().equals(timer.floor())) {
-        timer = new HandTimer(batch.floor());
-      }
-      Orders orders = Orders.of(batch, plan);
-      return keep(batch, orders, timer.time(batch, orders, plan.origin()), sentence);
-    }
-  }
-
-  /**
-   * Plans again around the pins, from the plan there is.
+   * Takes back what was done last; nothing happens when there is nothing.
    *
    * @throws StaleException when the plan was changed since the revision
-   * @throws SearchingException when a search runs
+   * @throws SearchingException while a search runs
    */
-  public void search(long revision, SolverSettings settings) {
-    Objects.requireNonNull(settings);
-    throw new UnsupportedOperationException("search " + revision);
+  public BoardState undo(long revision) {
+    return keeper.change(revision, History::undo);
   }
 
-  /** Ends the search with the best plan so far; nothing happens when none runs. */
-  public void stopSearch() {}
+  /**
+   * Does again what was taken back last; nothing happens when there is nothing.
+   *
+   * @throws StaleException when the plan was changed since the revision
+   * @throws SearchingException while a search runs
+   */
+  public BoardState redo(long revision) {
+    return keeper.change(revision, History::redo);
+  }
+
+  /**
+   * Another shot list in place of the one there is, with a plan by dispatch rules. It can be
+   * undone.
+   *
+   * @param sentence what it is called when it is undone, without a full stop
+   * @throws StaleException when the plan was changed since the revision
+   * @throws SearchingException while a search runs
+   * @throws RefusedException when the batch cannot be stored
+   */
+  public BoardState replace(long revision, Batch batch, String sentence) {
+    keeper.read(revision, History::revision);
+    Opening.First first = Opening.first(batch, null);
+    return keeper.change(
+        revision,
+        history -> {
+          Batch stored = first.batch();
+          Timed timed = history.timer(stored.floor()).time(stored, first.orders(), first.origin());
+          history.keep(stored, first.orders(), timed, null, sentence);
+          return true;
+        });
+  }
+
+  /**
+   * Plans again around the pins, from the plan there is, on a thread of its own. What it finds is
+   * kept when it is better.
+   *
+   * @throws StaleException when the plan was changed since the revision
+   * @throws SearchingException while a search runs
+   */
+  public void search(long revision, SolverSettings settings) {
+    keeper.search(revision, settings);
+  }
+
+  /** Ends the search soon, with the best plan so far; nothing happens when none runs. */
+  public void stopSearch() {
+    keeper.stopSearch();
+  }
 
   /** How the search stands, or how the last one ended. */
   public SearchProgress progress() {
-    return SearchProgress.NONE;
+    return keeper.progress();
   }
 
   /**
    * Asks to be told.
    *
-   * @param changed called after every change of the plan or of a search; must be quick
+   * @param changed called after every change of the plan, its bounds, its versions or a search, on
+   *     the thread that made it; must be quick
    */
   public void listen(Runnable changed) {
-    listeners.add(changed);
+    keeper.listen(changed);
   }
 
   /**
@@ -178,27 +187,31 @@ public final class Desk implements AutoCloseable {
    * @throws IllegalArgumentException when there is no such job
    */
   public Explanation explain(String job) {
-    BoardState now = now();
-    return new Explainer(now.batch(), now.plan()).explain(job);
+    return asking.explain(now(), job);
   }
 
   /** Every job that is late or left out, in shot list order. */
   public List<Trouble> troubles() {
-    BoardState now = now();
-    return new Explainer(now.batch(), now.plan()).troubles();
+    return asking.troubles(now());
   }
 
-  /** Puts the plan there is by, with a note. */
-  public synchronized Version putBy(long revision, String note) {
-    requireFresh(revision);
-    Version version = history.put(note, clock.instant());
-    changed();
-    return version;
+  /**
+   * Puts the plan there is by.
+   *
+   * @param note for whoever looks for it later; may be empty
+   * @throws StaleException when the plan was changed since the revision
+   */
+  public Version putBy(long revision, String note) {
+    return keeper.note(
+        history -> {
+          keeper.requireFresh(revision);
+          return history.putBy(note);
+        });
   }
 
   /** Every plan that was put by, oldest first. */
-  public synchronized List<Version> versions() {
-    return history.versions();
+  public List<Version> versions() {
+    return keeper.read(History::versions);
   }
 
   /**
@@ -206,8 +219,8 @@ public final class Desk implements AutoCloseable {
    *
    * @throws IllegalArgumentException when there is no such version
    */
-  public synchronized BoardState state(int version) {
-    return version == 0 ? now() : version(version).state();
+  public BoardState state(int version) {
+    return version == 0 ? now() : keeper.read(history -> history.version(version).state());
   }
 
   /**
@@ -215,67 +228,71 @@ public final class Desk implements AutoCloseable {
    *
    * @throws IllegalArgumentException when there is no such version
    */
-  public synchronized Cost cost(int version) {
-    return version == 0 ? history.now().cost() : version(version).cost();
+  public Cost cost(int version) {
+    return keeper.read(history -> (version == 0 ? history.now() : history.version(version)).cost());
   }
 
-  /** Gives a version to the crew. */
-  public synchronized void publish(int version) {
-    version(version);
-    history.published(version);
-    changed();
+  /**
+   * Gives a version to the crew: its files stand in the folder {@link PublishedFolder#NAME} of the
+   * board, all of them or, where it fails, all of the one before.
+   *
+   * @throws IllegalArgumentException when there is no such version
+   * @throws UncheckedIOException when the files cannot be written
+   */
+  public void publish(int version) {
+    BoardState state = keeper.read(history -> history.version(version).state());
+    keeper.note(
+        history -> {
+          try {
+            published.write(version, state.batch(), state.plan());
+          } catch (IOException e) {
+            throw new UncheckedIOException(e);
+          }
+          history.published(version);
+          return version;
+        });
   }
 
-  /** Brings a version back; that can be undone. */
-  public synchronized BoardState restore(long revision, int version) {
-    requireFresh(revision);
-    Kept kept = version(version);
-    BoardState state = kept.state();
-    return keep(
-        state.batch(),
-        kept.orders(),
-        new Timed(state.plan(), kept.cost()),
-        "Bring back version " + version);
+  /**
+   * Brings a version back. It can be undone.
+   *
+   * @throws StaleException when the plan was changed since the revision
+   * @throws SearchingException while a search runs
+   * @throws IllegalArgumentException when there is no such version
+   */
+  public BoardState restore(long revision, int version) {
+    return keeper.change(
+        revision,
+        history -> {
+          Kept kept = history.version(version);
+          Timed timed = new Timed(kept.plan(), kept.cost());
+          String sentence = "Bring back version " + version;
+          history.keep(kept.batch(), kept.orders(), timed, null, sentence);
+          return true;
+        });
   }
 
+  /** Ends a search with the best plan so far, and lets go of the folder. */
   @Override
-  public void close() {}
-
-  private Kept version(int number) {
-    Kept kept = history.version(number);
-    if (kept == null) {
-      throw new IllegalArgumentException("There is no version " + number + ".");
-    }
-    return kept;
+  public void close() {
+    keeper.close();
   }
 
-  private Ground ground() {
-    return new Ground(history.now().state().batch(), history.now().orders());
-  }
-
-  private void requireFresh(long revision) {
-    if (revision != history.revision()) {
-      throw new StaleException(revision, history.revision(), history.since(revision));
-    }
-  }
-
-  private Tried tried(Touched touched) {
+  private static Hand.Touched touched(History history, Touch touch) {
     Kept now = history.now();
+    Ground ground = new Ground(now.batch(), now.orders());
+    return new Hand(ground, history.timer(now.batch().floor())).apply(touch);
+  }
+
+  private static Tried tried(History history, Touch touch) {
+    Kept now = history.now();
+    Hand.Touched touched = touched(history, touch);
     Batch batch = touched.batch();
     Orders orders = touched.orders();
     if (batch == null || orders == null) {
-      return new Tried(
-          now.state(),
-          false,
-          touched.refusals(),
-          touched.sentence(),
-          null,
-          null,
-          List.of(),
-          now.cost(),
-          null);
+      return Tried.refused(now.state(), touched.sentence(), touched.refusals(), now.cost());
     }
-    Timed timed = timer.time(batch, orders, BY_HAND);
+    Timed timed = history.timer(batch.floor()).time(batch, orders, BY_HAND);
     return new Tried(
         now.state(),
         true,
@@ -283,35 +300,8 @@ public final class Desk implements AutoCloseable {
         touched.sentence(),
         timed.plan(),
         batch,
-        breaches(batch, timed.plan()),
+        History.breaches(batch, timed.plan()),
         now.cost(),
         timed.cost());
-  }
-
-  private BoardState keep(Batch batch, Orders orders, Timed timed, String sentence) {
-    history.keep(kept(batch, orders, timed, sentence));
-    changed();
-    return now();
-  }
-
-  private Kept kept(Batch batch, Orders orders, Timed timed, String sentence) {
-    Cost cost = timed.cost();
-    BoardState state =
-        new BoardState(
-            history.revision() + 1,
-            batch,
-            timed.plan(),
-            breaches(batch, timed.plan()),
-            sentence,
-            clock.instant());
-    return new Kept(state, orders, cost);
-  }
-
-  private static List<Breach> breaches(Batch batch, Plan plan) {
-    return plan.figures().hard() == 0 ? List.of() : PlanChecker.check(batch, plan);
-  }
-
-  private void changed() {
-    listeners.forEach(Runnable::run);
   }
 }

@@ -34,4 +34,8 @@ public record Tried(
     refusals = List.copyOf(refusals);
     breaches = List.copyOf(breaches);
   }
+
+  static Tried refused(BoardState before, String sentence, List<String> refusals, Cost cost) {
+    return new Tried(before, false, refusals, sentence, null, null, List.of(), cost, null);
+  }
 }

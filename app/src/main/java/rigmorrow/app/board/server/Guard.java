@@ -16,7 +16,10 @@ final class Guard implements Handler {
   private static final Set<String> METHODS = Set.of("GET", "HEAD", "POST");
   private static final String API = "/api/";
 
-  /** What climbs out of a folder, and what hides it. An encoded slash may be part of a job's id. */
+  /** Nothing below it has to do with files, and a job may be called anything. */
+  private static final String JOBS = "/api/jobs/";
+
+  /** What climbs out of a folder, and what hides it. */
   private static final Pattern CLIMBING =
       Pattern.compile(
           "(^|/|%2f)(\\.|%2e){1,2}($|/|%2f)|//|\\\\|%5c|%00|;", Pattern.CASE_INSENSITIVE);
@@ -61,7 +64,8 @@ final class Guard implements Handler {
 
   private static void refusePaths(Context context) {
     String path = context.path();
-    if (CLIMBING.matcher(path).find() || BROKEN_CODE.matcher(path).find()) {
+    boolean climbing = !path.startsWith(JOBS) && CLIMBING.matcher(path).find();
+    if (climbing || BROKEN_CODE.matcher(path).find()) {
       throw Refusal.malformed("The address holds a path that leads elsewhere.");
     }
   }

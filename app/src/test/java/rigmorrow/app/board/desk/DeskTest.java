@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rigmorrow.app.board.touch.Touch;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.shot.Batch;
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rigmorrow.app.board.touch.Touch;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.ShotJob;

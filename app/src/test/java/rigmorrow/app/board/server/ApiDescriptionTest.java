@@ -107,7 +107,7 @@ class ApiDescriptionTest {
     wish("/api/try", 200, board.move(board.revision()));
     wish("/api/keep", 200, board.move(board.revision()));
     wish("/api/keep", 409, board.move(board.revision() - 1));
-    String unknown = TestBoard.touch(board.revision(), "LEAVE_OUT", "nobody").formatted("");
+    String unknown = TestBoard.touch(board.revision(), "LEAVE_OUT", "nobody", "");
     wish("/api/try", 200, unknown);
     wish("/api/keep", 422, unknown);
     wish("/api/keep", 400, "{}");

@@ -99,12 +99,17 @@ final class TestBoard implements AutoCloseable {
     var rig = desk.now().plan().rigs().stream().filter(one -> one.jobs().size() > 1).findFirst();
     var plan = rig.orElseThrow();
     String job = plan.jobs().get(plan.jobs().size() - 1).job();
-    return touch(revision, "MOVE", job).formatted(",\"rig\":\"" + plan.rig() + "\",\"place\":0");
+    return touch(revision, "MOVE", job, ",\"rig\":\"" + plan.rig() + "\",\"place\":0");
   }
 
-  static String touch(long revision, String kind, String job) {
-    return "{\"revision\":%d,\"touch\":{\"kind\":\"%s\",\"job\":%s%%s}}"
-        .formatted(revision, kind, text(job));
+  /**
+   * A touch.
+   *
+   * @param more of its fields, each behind a comma
+   */
+  static String touch(long revision, String kind, String job, String more) {
+    String touch = "{\"kind\":\"" + kind + "\",\"job\":" + text(job) + more + "}";
+    return "{\"revision\":" + revision + ",\"touch\":" + touch + "}";
   }
 
   static String text(String value) {

@@ -21,7 +21,7 @@ function rigs(job, answer) {
       el('h4', {}, rigName(rig.rig), here && ' (here)', ' ', cls && !here && el('span', {class: `chip ${cls}`}, icon(cls), word)),
       el('p', {text: rig.sentence}),
       rig.place !== null && !here && el('button', {
-        'type': 'button', 'class': 'move-there', 'disabled': locked(), 'aria-label': `Move ${job.id} to ${rigName(rig.rig)}`,
+        'type': 'button', 'class': 'move-there', 'disabled': locked(), 'aria-label': `Move there, place ${rig.place + 1}: ${job.id} to ${rigName(rig.rig)}`,
         'on': {click: () => propose({kind: 'MOVE', job: job.id, rig: rig.rig, place: rig.place}, 'form')},
       }, icon('go'), `Move there, place ${rig.place + 1}`));
   }));

@@ -49,7 +49,7 @@ const STEPS = [
   ['day', 1, 86_400], ['day', 2, 172_800], ['day', 5, 432_000],
 ];
 /** Pixels that a label of hours and one of days take. */
-const CLOCK_WIDTH = 46;
+const CLOCK_WIDTH = 56;
 const DAY_WIDTH = 78;
 
 /**

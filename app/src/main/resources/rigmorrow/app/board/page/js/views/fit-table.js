@@ -56,7 +56,7 @@ export function fitTable(fit, id) {
   const holder = el('div');
   fill(holder,
     el('p', {}, el('label', {for: `${id}-filter`, text: 'Show '}), filter),
-    el('div', {'class': 'scroller tall', 'tabindex': '0', 'role': 'region', 'aria-label': 'Fit check'},
+    el('div', {'class': 'scroller tall', 'tabindex': '0', 'role': 'region', 'aria-label': 'Table of jobs and rigs'},
       el('table', {id, class: 'fit'}, caption,
         el('thead', {}, el('tr', {}, el('th', {scope: 'col', text: 'Job'}), fit.rigs.map(rig =>
           el('th', {scope: 'col', text: rig.name === rig.id ? rig.id : `${rig.id} ${rig.name}`})))),

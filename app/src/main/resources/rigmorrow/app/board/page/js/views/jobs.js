@@ -158,7 +158,7 @@ export function startJobs() {
         filter = event.target.value;
         rows();
       }}})),
-    el('div', {class: 'scroller tall', tabindex: '0', role: 'region', 'aria-labelledby': 'jobs-head'},
+    el('div', {class: 'scroller tall', tabindex: '0', role: 'region', 'aria-label': 'Table of jobs'},
       el('table', {id: 'jobs-table'}, el('caption', {id: 'jobs-caption'}),
         el('thead', {}, el('tr', {id: 'jobs-heads'})), el('tbody', {id: 'jobs-body', on: {keydown: walk}}))));
   heads();

@@ -27,13 +27,13 @@ function table() {
     return el('tr', {}, el('th', {scope: 'row', text: job.id}),
       ['name', 'late', 'due', 'rig', 'place', 'start', 'end', 'weight', 'pin', 'article'].map(key => el('td', {}, cells[key])));
   }, true);
-  byId('print-where').textContent = `Times in ${desk.clock.zoneSentence()}.`;
+  byId('print-where').textContent = `All jobs, late ones first. Times in ${desk.clock.zoneSentence()}.`;
 }
 
 /** Fits the sheet to the board, and prints. */
 export function startPrint() {
-  fill(byId('print-sheet'), el('p', {id: 'print-where'}), el('div', {id: 'print-pictures'}),
-    el('table', {id: 'print-table'}, el('caption', {text: 'All jobs, late ones first'}),
+  fill(byId('print-sheet'), el('div', {id: 'print-pictures'}),
+    el('table', {id: 'print-table'}, el('caption', {id: 'print-where'}),
       el('thead', {}, el('tr', {}, HEADS.map(text => el('th', {scope: 'col', text})))), el('tbody', {id: 'print-body'})));
   let waiting = 0;
   hear('board', () => {

@@ -1,4 +1,4 @@
-package rigmorrow.app.board.desk;
+package rigmorrow.app.board.touch;
 
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;

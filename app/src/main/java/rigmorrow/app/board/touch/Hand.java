@@ -1,11 +1,11 @@
-package rigmorrow.app.board.desk;
+package rigmorrow.app.board.touch;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 import rigmorrow.model.plan.Orders;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.Pin;
@@ -19,7 +19,7 @@ import rigmorrow.solver.HandTimer;
  * Does a touch to a shot list and to orders; times are for the decoder. A job that is pinned to a
  * place keeps it where it can: the others of its rig flow around it.
  */
-final class Hand {
+public final class Hand {
   private static final int LIGHTEST = 1;
   private static final int HEAVIEST = 1000;
 
@@ -28,7 +28,22 @@ final class Hand {
   private final TouchWords words;
   private final Refusals refusals;
 
-  Hand(Ground ground, HandTimer timer) {
+  /**
+   * What a touch makes of a shot list and of the orders, before anything is decoded.
+   *
+   * @param sentence the touch in words, without a full stop
+   * @param refusals why it cannot be done; empty when it can
+   * @param batch floor and shot list with the touch; null when it cannot be done
+   * @param orders with the touch; null when it cannot be done
+   */
+  public record Touched(
+      String sentence, List<String> refusals, @Nullable Batch batch, @Nullable Orders orders) {}
+
+  /**
+   * @param ground what the touch meets
+   * @param timer of the floor
+   */
+  public Hand(Ground ground, HandTimer timer) {
     this.ground = ground;
     this.timer = timer;
     this.words = new TouchWords(ground);
@@ -36,7 +51,7 @@ final class Hand {
   }
 
   /** What comes of a touch. */
-  Touched apply(Touch touch) {
+  public Touched apply(Touch touch) {
     Optional<ShotJob> job = refusals.known(touch.job());
     if (job.isEmpty()) {
       return refused(touch);
@@ -77,7 +92,7 @@ final class Hand {
     if (!refusals.none()) {
       return refused(move);
     }
-    Orders there = seated(others.with(ground.rigs().indexOf(move.rig()), move.place(), id));
+    Orders there = ground.seated(others.with(ground.rigs().indexOf(move.rig()), move.place(), id));
     if (there.equals(ground.orders())) {
       refusals.add(words.job(id) + " is at " + words.where(id) + " already.");
       return refused(move);
@@ -142,7 +157,7 @@ final class Hand {
         words.wish(touch),
         List.of(),
         list(list -> list.withHeldBack(held)),
-        seated(ground.orders().without(id)));
+        ground.seated(ground.orders().without(id)));
   }
 
   private Touched takeIn(Touch touch, ShotJob job) {
@@ -160,7 +175,7 @@ final class Hand {
       refusals.add("No rig that can take " + words.job(id) + " is ever open for long enough.");
       return refused(touch);
     }
-    Orders there = seated(cheapest);
+    Orders there = ground.seated(cheapest);
     return new Touched(words.takenIn(id, there), List.of(), batch, there);
   }
 
@@ -238,7 +253,7 @@ final class Hand {
   }
 
   private Touched refused(Touch touch) {
-    return Touched.refused(words.wish(touch), refusals.sentences());
+    return new Touched(words.wish(touch), refusals.sentences(), null, null);
   }
 
   private Batch list(UnaryOperator<ShotList> change) {
@@ -258,28 +273,5 @@ final class Hand {
     List<Pin> pins = new ArrayList<>(ground.batch().shotList().pins());
     pins.removeIf(pin -> pin.job().equals(id));
     return pins;
-  }
-
-  /** Puts jobs that are pinned to a place back on it, as far as their rig has so many jobs. */
-  private Orders seated(Orders orders) {
-    List<List<String>> byRig = new ArrayList<>();
-    for (int rig = 0; rig < orders.byRig().size(); rig++) {
-      List<String> jobs = new ArrayList<>(orders.byRig().get(rig));
-      List<Pin> seats = new ArrayList<>();
-      for (Pin pin : ground.batch().shotList().pins()) {
-        if (pin.place() != null && pin.rig().equals(ground.rig(rig)) && jobs.remove(pin.job())) {
-          seats.add(pin);
-        }
-      }
-      seats.sort(Comparator.comparingInt(Hand::seat));
-      seats.forEach(pin -> jobs.add(Math.min(seat(pin), jobs.size()), pin.job()));
-      byRig.add(jobs);
-    }
-    return new Orders(byRig);
-  }
-
-  private static int seat(Pin pin) {
-    Integer place = pin.place();
-    return place == null ? Integer.MAX_VALUE : place;
   }
 }

@@ -1,5 +1,7 @@
-package rigmorrow.app.board.desk;
+package rigmorrow.app.board.touch;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +19,7 @@ import rigmorrow.model.shot.ShotJob;
  * @param batch floor and shot list
  * @param orders of the plan there is
  */
-record Ground(Batch batch, Orders orders) {
+public record Ground(Batch batch, Orders orders) {
   Optional<ShotJob> job(String id) {
     return batch.shotList().job(id);
   }
@@ -56,5 +58,28 @@ record Ground(Batch batch, Orders orders) {
       }
     }
     return fixed;
+  }
+
+  /** Puts jobs that are pinned to a place back on it, as far as their rig has so many jobs. */
+  Orders seated(Orders given) {
+    List<List<String>> byRig = new ArrayList<>();
+    for (int rig = 0; rig < given.byRig().size(); rig++) {
+      List<String> jobs = new ArrayList<>(given.byRig().get(rig));
+      List<Pin> seats = new ArrayList<>();
+      for (Pin pin : batch.shotList().pins()) {
+        if (pin.place() != null && pin.rig().equals(rig(rig)) && jobs.remove(pin.job())) {
+          seats.add(pin);
+        }
+      }
+      seats.sort(Comparator.comparingInt(Ground::seat));
+      seats.forEach(pin -> jobs.add(Math.min(seat(pin), jobs.size()), pin.job()));
+      byRig.add(jobs);
+    }
+    return new Orders(byRig);
+  }
+
+  private static int seat(Pin pin) {
+    Integer place = pin.place();
+    return place == null ? Integer.MAX_VALUE : place;
   }
 }

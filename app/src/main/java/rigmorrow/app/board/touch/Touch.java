@@ -1,4 +1,4 @@
-package rigmorrow.app.board.desk;
+package rigmorrow.app.board.touch;
 
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;

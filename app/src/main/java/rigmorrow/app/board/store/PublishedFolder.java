@@ -1,0 +1,92 @@
+package rigmorrow.app.board.store;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import rigmorrow.app.files.OutputFiles;
+import rigmorrow.app.files.PlanOutput;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.shot.Batch;
+
+/**
+ * The folder that the crew works from. It holds the files of one version, whole, or those of the
+ * one before, whole: the files are written beside it and the folder is changed for another.
+ */
+public final class PublishedFolder {
+  /** Its name in the board's folder. */
+  public static final String NAME = "published";
+
+  /** Says which version the files are of. */
+  private static final String VERSION = "version.json";
+
+  private final Path path;
+  private final Path draft;
+  private final Path before;
+
+  /**
+   * @param folder of the board
+   */
+  public PublishedFolder(Path folder) {
+    this.path = folder.resolve(NAME);
+    this.draft = folder.resolve(NAME + ".new");
+    this.before = folder.resolve(NAME + ".old");
+  }
+
+  /**
+   * Puts what an interrupted change left behind in order.
+   *
+   * @return number of the version whose files are in the folder; 0 for none
+   */
+  public int recover() throws IOException {
+    if (!Files.exists(path) && Files.exists(before)) {
+      Files.move(before, path);
+    }
+    delete(before);
+    delete(draft);
+    Path version = path.resolve(VERSION);
+    if (!Files.isRegularFile(version)) {
+      return 0;
+    }
+    try {
+      return new ObjectMapper().readTree(Files.readAllBytes(version)).path("version").asInt(0);
+    } catch (JsonProcessingException e) {
+      return 0; // Somebody else wrote there; what the store says of it counts.
+    }
+  }
+
+  /**
+   * Changes the files for those of another version.
+   *
+   * @param number of the version
+   */
+  public void write(int number, Batch batch, Plan plan) throws IOException {
+    delete(draft);
+    Files.createDirectories(draft);
+    PlanOutput.write(draft, batch, plan);
+    OutputFiles.write(draft.resolve(VERSION), "{\"version\": " + number + "}\n");
+    delete(before);
+    if (Files.exists(path)) {
+      Files.move(path, before);
+    }
+    Files.move(draft, path);
+    delete(before);
+  }
+
+  private static void delete(Path folder) throws IOException {
+    if (!Files.exists(folder)) {
+      return;
+    }
+    List<Path> all;
+    try (Stream<Path> walk = Files.walk(folder)) {
+      all = walk.sorted(Comparator.reverseOrder()).toList();
+    }
+    for (Path one : all) {
+      Files.delete(one);
+    }
+  }
+}

@@ -133,8 +133,7 @@ final class OpenBoard implements AutoCloseable {
   /** Waits until the board stands at a revision and the page shows it. */
   void awaitRevision(long revision) {
     page.waitForCondition(() -> desk.now().revision() == revision);
-    page.waitForFunction(
-        "revision => document.body.dataset.revision === revision", "" + revision);
+    page.waitForFunction("revision => document.body.dataset.revision === revision", "" + revision);
   }
 
   @Override

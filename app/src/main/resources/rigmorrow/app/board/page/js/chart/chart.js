@@ -229,7 +229,10 @@ function begin(rows, list) {
   });
   // It takes its loading screen off with the first drawing after the window was set.
   timeline.once('rangechanged', () => timeline.body.emitter.emit('_change', {queue: true}));
-  timeline.on('changed', () => tell('chart-changed', null));
+  timeline.on('changed', () => {
+    reachRows();
+    tell('chart-changed', null);
+  });
   tell('chart-made', timeline);
   scrollTo(top);
   watch ??= watchSize(holder);
@@ -251,13 +254,33 @@ function firstWindow() {
   return {start: desk.clock.millis(day.start), end: desk.clock.millis(day.end)};
 }
 
+/** The part that scrolls when there are more rows than room. @returns {HTMLElement | null} */
+const scroller = () => byId('chart').querySelector('.vis-left.vis-vertical-scroll');
+
+/** Where rows are out of sight, the Tab key leads to the part that scrolls them. */
+function reachRows() {
+  const part = scroller();
+  if (part && part.scrollHeight > part.clientHeight) {
+    part.tabIndex = 0;
+    part.setAttribute('role', 'group');
+    part.setAttribute('aria-label', 'Rows of the chart, arrows scroll');
+  } else {
+    part?.removeAttribute('tabindex');
+  }
+}
+
+/** True for a key that scrolls the rows. */
+export function scrollsRows(event) {
+  return event.target === scroller();
+}
+
 /** Pixels by which the rows are scrolled down. */
 function scrolled() {
-  return byId('chart').querySelector('.vis-left.vis-vertical-scroll')?.scrollTop ?? 0;
+  return scroller()?.scrollTop ?? 0;
 }
 
 function scrollTo(top) {
-  const bar = byId('chart').querySelector('.vis-left.vis-vertical-scroll');
+  const bar = scroller();
   if (bar && top > 0) {
     bar.scrollTop = top;
   }

@@ -1,6 +1,7 @@
 package rigmorrow.app.board.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import rigmorrow.app.board.store.BoardStore;
 import rigmorrow.app.board.store.Step;
 import rigmorrow.app.board.store.StoredState;
+import rigmorrow.app.files.RefusedException;
 import rigmorrow.model.plan.PlanFigures;
 import rigmorrow.solver.HandTimer;
 
@@ -55,6 +57,24 @@ class KillTest {
         "%d kills, %d revisions, %d of them stored and not yet said, %d s%n",
         ROUNDS, checked, inFlight, (System.nanoTime() - begin) / 1_000_000_000);
     assertThat(checked).isGreaterThan(ROUNDS);
+  }
+
+  @Test
+  void keepsASecondProcessOutUntilItIsKilled() throws Exception {
+    Path said = folder.resolve("said.txt");
+    Process process = start(1, said);
+    try {
+      while (process.isAlive() && Files.size(said) == 0) {
+        Thread.sleep(POLL_MILLIS);
+      }
+      assertThatThrownBy(() -> Desk.open(folder, null, null, Clock.systemUTC()))
+          .isInstanceOf(RefusedException.class)
+          .hasMessageContaining("a board that is open already");
+      assertThat(process.isAlive()).as(() -> errors()).isTrue();
+    } finally {
+      process.destroyForcibly().waitFor();
+    }
+    Desk.open(folder, null, null, Clock.systemUTC()).close();
   }
 
   /** Runs a process and kills it; the last revision that it said. */

@@ -41,3 +41,25 @@ function label(clock, date, scale) {
   }
   return clock.clock(second);
 }
+
+/** Steps of the axis, finest first, with their length in seconds. */
+const STEPS = [
+  ['minute', 1, 60], ['minute', 5, 300], ['minute', 10, 600], ['minute', 15, 900], ['minute', 30, 1800],
+  ['hour', 1, 3600], ['hour', 2, 7200], ['hour', 3, 10_800], ['hour', 6, 21_600], ['hour', 12, 43_200],
+  ['day', 1, 86_400], ['day', 2, 172_800], ['day', 5, 432_000],
+];
+/** Pixels that a label of hours and one of days take. */
+const CLOCK_WIDTH = 56;
+const DAY_WIDTH = 78;
+
+/**
+ * The finest step whose labels have room.
+ *
+ * @param {number} pixelsPerSecond
+ * @returns {{scale: string, step: number}}
+ */
+export function axisStep(pixelsPerSecond) {
+  const found = STEPS.find(([scale, , seconds]) =>
+    Number(seconds) * pixelsPerSecond >= (scale === 'day' ? DAY_WIDTH : CLOCK_WIDTH)) ?? STEPS[STEPS.length - 1];
+  return {scale: String(found[0]), step: Number(found[1])};
+}

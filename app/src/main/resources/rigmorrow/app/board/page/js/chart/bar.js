@@ -77,14 +77,15 @@ export function labelOf(bar) {
   if (bar.kind === 'job') {
     return [...spoken(bar.of), ...statesOf(bar.of)].join(', ');
   }
-  if (bar.kind === 'task') {
-    const task = bar.of;
-    const name = desk.jobs.get(task.job)?.name ?? '';
-    return `${PARTS[task.part.toLowerCase()].name} of ${task.job} ${name}, rig ${task.rig}, ${clock.span(task.start, task.end)}`;
-  }
   const use = bar.of;
-  const from = use.from && use.from !== use.rig ? `, fetched from ${use.from}` : '';
-  return `${use.job} on ${use.rig}, ${clock.span(use.start, use.end)}${from}`;
+  const name = desk.jobs.get(use.job)?.name ?? '';
+  const what = bar.kind === 'task' ? `${PARTS[use.part.toLowerCase()].name} of ${name}` : name;
+  return `${use.job} ${placeOf(use)}, ${what}, ${clock.span(use.start, use.end)}`;
+}
+
+/** "on R2", and where a piece of kit comes from. */
+function placeOf(use) {
+  return `on ${use.rig}${use.from && use.from !== use.rig ? ` from ${use.from}` : ''}`;
 }
 
 /** Makes a bar a button that can have the focus. */
@@ -122,8 +123,16 @@ export function detail(made, bar, pixels) {
   made.replaceChildren(text(bar, pixels), strip(bar, pixels));
 }
 
+/**
+ * A state's sign. Its words and the letters of parts are drawn by the style sheet: the bar's label says
+ * them in full, and what stands in a button must be in its label word by word.
+ */
+function mark(cls, picture, words) {
+  return el('span', {class: `mark ${cls}`, data: words ? {words} : {}}, picture && icon(picture));
+}
+
 function text(bar, pixels) {
-  const line = el('span', {class: 'line'});
+  const line = el('span', {'class': 'line', 'aria-hidden': 'true'});
   if (pixels < 16) {
     return line;
   }
@@ -131,24 +140,21 @@ function text(bar, pixels) {
     const job = bar.of;
     const late = job.placing.lateSeconds;
     line.append(
-      ...(job.pin ? [el('span', {class: 'mark pin'}, icon('pin'), pixels > 220 ? 'pinned' : '')] : []),
-      ...(job.promise?.must ? [el('span', {class: 'mark must'}, icon('must'), pixels > 220 ? 'must' : '')] : []));
+      ...(job.pin ? [mark('pin', 'pin', pixels > 220 ? 'pinned' : '')] : []),
+      ...(job.promise?.must ? [mark('must', 'must', pixels > 220 ? 'must' : '')] : []));
     if (pixels >= TEXT_FROM) {
       line.append(el('span', {class: 'id', text: job.id}));
     }
-    if (late > 0 && pixels >= NAME_FROM) {
-      line.append(el('span', {class: 'mark late', text: `late ${lateness(late)}`}));
-    } else if (late > 0) {
-      line.append(el('span', {class: 'mark late'}, icon('late')));
+    if (late > 0) {
+      line.append(pixels >= NAME_FROM ? mark('late', null, `late ${lateness(late)}`) : mark('late', 'late', ''));
     }
     if (pixels >= NAME_FROM) {
-      line.append(el('span', {class: 'name', text: job.name}));
+      line.append(el('span', {class: 'name', text: ` ${job.name}`}));
     }
   } else if (pixels >= TEXT_FROM) {
     line.append(el('span', {class: 'id', text: bar.of.job}));
     if (pixels >= NAME_FROM) {
-      const from = bar.of.from && bar.of.from !== bar.of.rig ? ` from ${bar.of.from}` : '';
-      line.append(el('span', {class: 'name', text: `on ${bar.of.rig}${from}`}));
+      line.append(el('span', {class: 'name', text: ` ${placeOf(bar.of)}`}));
     }
   }
   return line;
@@ -158,12 +164,12 @@ function strip(bar, pixels) {
   const whole = bar.end - bar.start;
   const parts = bar.kind === 'job' ? partsOf(bar.of.placing)
     : [{part: bar.kind === 'task' ? bar.of.part.toLowerCase() : 'in-use', start: bar.start, end: bar.end}];
-  return el('span', {class: 'strip'}, parts.map(({part, start, end}) => {
+  return el('span', {'class': 'strip', 'aria-hidden': 'true'}, parts.map(({part, start, end}) => {
     const share = (end - start) / whole;
     const made = el('span', {class: `part ${part}`});
     made.style.width = `${(100 * share).toFixed(3)}%`;
     if (share * pixels >= LETTER_FROM && PARTS[part]) {
-      made.append(el('b', {text: share * pixels > 70 ? PARTS[part].name : PARTS[part].letter}));
+      made.append(el('b', {data: {words: share * pixels > 70 ? PARTS[part].name : PARTS[part].letter}}));
     }
     return made;
   }));

@@ -3,7 +3,7 @@
 import {byId, el} from '../base/dom.js';
 import {hear, tell} from '../base/bus.js';
 import {desk} from '../plan/desk.js';
-import {axisFormat, useFloorTime} from './axis.js';
+import {axisFormat, axisStep, useFloorTime} from './axis.js';
 import {detail, draw} from './bar.js';
 import {chartOf} from './rows.js';
 
@@ -52,6 +52,11 @@ export function onBar(hook) {
   dress.push(hook);
 }
 
+/** The element of a bar that was drawn, also while it is off the page. */
+export function drawnBar(id) {
+  return drawn.get(id)?.made;
+}
+
 function template(item) {
   const bar = bars.get(item.id);
   if (!bar) {
@@ -76,10 +81,16 @@ function scale() {
 }
 
 let firstScale = 0.03;
+let axis = '';
 
 /** Draws the bars on the page anew where the zoom gave them more or less room. */
 function redetail() {
   known = 0;
+  const {scale: unit, step} = axisStep(scale());
+  if (axis !== `${unit} ${step}`) {
+    axis = `${unit} ${step}`;
+    timeline.setOptions({timeAxis: {scale: unit, step}});
+  }
   for (const [id, {made}] of drawn) {
     const bar = bars.get(id);
     if (bar && made.isConnected) {
@@ -93,7 +104,7 @@ function rowLabel(row) {
     return '';
   }
   return el('div', {class: 'row-name', data: {row: row.id}},
-    el('strong', {text: row.name}), el('span', {text: row.below}));
+    el('strong', {text: row.name, title: row.name}), el('span', {text: row.below}));
 }
 
 /** @param {object} more options of vis-timeline that belong to other modules, such as dragging */
@@ -111,7 +122,9 @@ function options(more) {
     zoomKey: 'ctrlKey',
     horizontalScroll: false,
     verticalScroll: true,
+    maxHeight: Math.max(300, Math.round(innerHeight * 0.72)),
     orientation: {axis: 'top', item: 'top'},
+    rtl: false,
     stack: false,
     groupHeightMode: 'fixed',
     selectable: false,
@@ -192,7 +205,6 @@ function begin(rows, list) {
   const holder = byId('chart');
   const window = timeline?.getWindow() ?? firstWindow();
   const top = timeline?.getWindow() ? scrolled() : 0;
-  tell('chart-goes', null);
   timeline?.destroy();
   drawn.clear();
   known = 0;
@@ -202,8 +214,10 @@ function begin(rows, list) {
   // Bars that are in the window when they are added are measured one by one, later ones together:
   // so the window starts years away from the plan.
   const {min, max, ...rest} = options(extra);
+  const timeAxis = axisStep(firstScale);
+  axis = `${timeAxis.scale} ${timeAxis.step}`;
   const away = min - YEAR;
-  timeline = new Timeline(holder, items, groups, {...rest, start: away, end: away + 60_000});
+  timeline = new Timeline(holder, items, groups, {...rest, timeAxis, start: away, end: away + 60_000});
   timeline.setOptions({min, max, start: window.start, end: window.end});
   timeline.on('rangechange', () => {
     known = 0;
@@ -213,6 +227,8 @@ function begin(rows, list) {
     redetail();
     tell('window', null);
   });
+  // It takes its loading screen off with the first drawing after the window was set.
+  timeline.once('rangechanged', () => timeline.body.emitter.emit('_change', {queue: true}));
   timeline.on('changed', () => tell('chart-changed', null));
   tell('chart-made', timeline);
   scrollTo(top);
@@ -245,12 +261,6 @@ function scrollTo(top) {
   if (bar && top > 0) {
     bar.scrollTop = top;
   }
-}
-
-/** Adds or replaces things that are drawn over the plan: ghosts, marks. */
-export function overlay(list, ids) {
-  items.remove(ids);
-  items.add(list);
 }
 
 /**

@@ -57,23 +57,25 @@ export function propose(touch, from) {
 async function ask() {
   asking = true;
   const asked = open;
+  let tried = null;
+  let failure = null;
   try {
-    const tried = await send('/api/try', {revision: desk.board.revision, touch: asked?.touch});
-    if (open === asked && open) {
-      open.tried = tried;
-      open.failure = '';
-      tell('proposal', open);
+    tried = await send('/api/try', {revision: desk.board.revision, touch: asked?.touch});
+  } catch (problem) {
+    failure = problem;
+  }
+  asking = false;
+  if (again) {
+    again = false;
+    if (open) {
+      ask();
     }
-  } catch (failure) {
+  } else if (failure) {
     await failed(asked, failure);
-  } finally {
-    asking = false;
-    if (again) {
-      again = false;
-      if (open) {
-        ask();
-      }
-    }
+  } else if (open && open === asked) {
+    open.tried = tried;
+    open.failure = '';
+    tell('proposal', open);
   }
 }
 

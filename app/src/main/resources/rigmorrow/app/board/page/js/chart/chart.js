@@ -91,11 +91,21 @@ function redetail() {
     axis = `${unit} ${step}`;
     timeline.setOptions({timeAxis: {scale: unit, step}});
   }
+  const left = (timeline.getWindow().start - desk.clock.originMillis) / 1000;
   for (const [id, {made}] of drawn) {
     const bar = bars.get(id);
     if (bar && made.isConnected) {
       detail(made, bar, (bar.end - bar.start) * scale());
+      indent(made, (left - bar.start) * scale());
     }
+  }
+}
+
+/** Keeps the text of a bar that begins left of the window in sight. */
+function indent(made, pixels) {
+  const line = made.firstElementChild;
+  if (line && (pixels > 0 || line.style.paddingLeft)) {
+    line.style.paddingLeft = pixels > 0 ? `${Math.round(pixels) + 3}px` : '';
   }
 }
 

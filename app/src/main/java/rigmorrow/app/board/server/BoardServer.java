@@ -27,6 +27,8 @@ public final class BoardServer implements AutoCloseable {
   private static final int MOST_THREADS = 40;
   private static final int LEAST_THREADS = 4;
 
+  private final Desk desk;
+  private final Shown shown;
   private final ServerSettings settings;
   private final Tokens tokens;
   private final Events events;
@@ -35,10 +37,12 @@ public final class BoardServer implements AutoCloseable {
   private final Javalin server;
 
   private BoardServer(Desk desk, ServerSettings settings, Clock clock, String version) {
+    this.desk = desk;
+    this.shown = new Shown(desk);
     this.settings = settings;
     this.tokens = new Tokens(settings.token());
     this.events = new Events(desk, settings.keepAlive());
-    this.routes = routes(desk, clock, version);
+    this.routes = routes(clock, version);
     this.server = Javalin.create(this::configure);
   }
 
@@ -71,7 +75,12 @@ public final class BoardServer implements AutoCloseable {
   /** The address to open, with the token where one is needed. */
   public String address() {
     String query = settings.token() == null ? "" : "?token=" + settings.token();
-    return "http://" + Hosts.written(settings.host()) + ":" + port() + "/" + query;
+    return "http://" + Hosts.reachable(settings.host()) + ":" + port() + "/" + query;
+  }
+
+  /** Makes the first touches quick; goes on in the background. */
+  public void warmUp() {
+    new WarmUp(desk, shown).begin();
   }
 
   /** Everything that can be asked. */
@@ -91,8 +100,7 @@ public final class BoardServer implements AutoCloseable {
     server.stop();
   }
 
-  private List<Route> routes(Desk desk, Clock clock, String version) {
-    Shown shown = new Shown(desk);
+  private List<Route> routes(Clock clock, String version) {
     List<Route> all = new ArrayList<>();
     all.addAll(new DeskRoutes(desk, shown).all());
     all.addAll(new VersionRoutes(desk, shown).all());
@@ -108,7 +116,8 @@ public final class BoardServer implements AutoCloseable {
             List.of(
                 Answer.of(
                     "text/event-stream",
-                    "Events 'board' with the revision and 'search' with how a search stands.")),
+                    "Events 'board' with the revision when the plan, its bounds or its versions changed;"
+                        + " events 'search' with how a search stands.")),
             events::stream));
     all.add(
         new Route(

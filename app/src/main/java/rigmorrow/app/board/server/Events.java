@@ -11,6 +11,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.board.api.BoardJson;
 import rigmorrow.app.board.api.Refusal;
+import rigmorrow.app.board.desk.BoardState;
 import rigmorrow.app.board.desk.Desk;
 import rigmorrow.app.board.desk.SearchProgress;
 import rigmorrow.app.board.make.Searches;
@@ -72,7 +73,7 @@ final class Events implements AutoCloseable {
     open.incrementAndGet();
     try {
       long told = -1;
-      long revision = -1;
+      @Nullable BoardState state = null;
       @Nullable SearchProgress search = null;
       while (!client.terminated()) {
         long now = await(told);
@@ -84,16 +85,18 @@ final class Events implements AutoCloseable {
           continue;
         }
         told = now;
-        long newest = desk.now().revision();
-        if (newest != revision) {
-          revision = newest;
-          client.sendEvent("board", "{\"revision\":" + revision + "}");
-        }
+        BoardState newest = desk.now();
         SearchProgress progress = desk.progress();
-        if (!progress.equals(search) && !client.terminated()) {
-          search = progress;
+        boolean searched = !progress.equals(search);
+        // What is neither of the two is something beside the plan: its bounds or its versions.
+        if (!newest.equals(state) || !searched) {
+          client.sendEvent("board", "{\"revision\":" + newest.revision() + "}");
+        }
+        if (searched && !client.terminated()) {
           client.sendEvent("search", new String(BoardJson.bytes(Searches.of(progress)), UTF_8));
         }
+        state = newest;
+        search = progress;
         Thread.sleep(PAUSE_MILLIS);
       }
     } catch (InterruptedException e) {

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The names and addresses under which the board may be asked. A page of another site can have its
@@ -41,6 +42,19 @@ final class Hosts {
         && names.contains(lower.substring(0, lower.length() - suffix.length()));
   }
 
+  /** A name under which others reach what listens on a host: every address is none to open. */
+  static String reachable(String host) {
+    if (!host.equals("0.0.0.0") && !host.equals("::")) {
+      return written(host);
+    }
+    Set<String> own = new TreeSet<>();
+    addAddresses(own);
+    return own.stream()
+        .filter(name -> name.matches("[0-9.]+") && !ServerSettings.loopback(name))
+        .findFirst()
+        .orElse("127.0.0.1");
+  }
+
   /** As it stands in an address. */
   static String written(String host) {
     String lower = host.toLowerCase(Locale.ROOT);
@@ -49,6 +63,17 @@ final class Hosts {
 
   /** Whoever listens for others is called by any of the machine's names and addresses. */
   private static void addOwn(Set<String> names) {
+    addAddresses(names);
+    try {
+      String name = InetAddress.getLocalHost().getHostName().toLowerCase(Locale.ROOT);
+      names.add(name);
+      names.add(name + ".local");
+    } catch (IOException e) {
+      // The machine has no name.
+    }
+  }
+
+  private static void addAddresses(Set<String> names) {
     try {
       for (NetworkInterface card : Collections.list(NetworkInterface.getNetworkInterfaces())) {
         for (InetAddress address : Collections.list(card.getInetAddresses())) {
@@ -59,13 +84,6 @@ final class Hosts {
       }
     } catch (SocketException e) {
       // Then the given name and the machine's own have to do.
-    }
-    try {
-      String name = InetAddress.getLocalHost().getHostName().toLowerCase(Locale.ROOT);
-      names.add(name);
-      names.add(name + ".local");
-    } catch (IOException e) {
-      // The machine has no name.
     }
   }
 }

@@ -88,8 +88,8 @@ class ApiDescriptionTest {
     intakes();
     for (HandOut file : HandOut.values()) {
       see("GET", "/api/hand-out/{name}", 200, "/api/hand-out/" + file.fileName());
-      see("GET", "/api/hand-out/{name}", 200, "/api/hand-out/" + file.fileName() + "?version=1");
     }
+    see("GET", "/api/hand-out/{name}", 200, "/api/hand-out/plan.csv?version=1");
     see("GET", "/api/hand-out/{name}", 404, "/api/hand-out/plan.doc");
     see("GET", "/api/hand-out/{name}", 404, "/api/hand-out/plan.csv?version=99");
     see("GET", "/api/hand-out/{name}", 400, "/api/hand-out/plan.csv?version=last");

@@ -11,11 +11,13 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import rigmorrow.app.board.desk.Desk;
 import rigmorrow.app.board.server.BoardServer;
 import rigmorrow.app.board.server.ServerSettings;
 import rigmorrow.data.demo.Demo;
+import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.solver.FloorSolver;
 
@@ -39,10 +41,11 @@ final class OpenBoard implements AutoCloseable {
   private final List<String> faults = new ArrayList<>();
   private final List<String> expected = new ArrayList<>();
 
-  private OpenBoard(Batch batch, UnaryOperator<Browser.NewContextOptions> how) throws IOException {
+  private OpenBoard(Batch batch, Plan plan, UnaryOperator<Browser.NewContextOptions> how)
+      throws IOException {
     Browser browser = Chromium.running();
     folder = Files.createTempDirectory("board");
-    desk = Desk.open(folder, batch, FloorSolver.dispatch(batch), Clock.systemUTC());
+    desk = Desk.open(folder, batch, plan, Clock.systemUTC());
     server =
         BoardServer.start(
             desk, new ServerSettings("127.0.0.1", 0, null), Clock.systemUTC(), "test");
@@ -65,10 +68,15 @@ final class OpenBoard implements AutoCloseable {
     return of(batch, options -> options);
   }
 
+  /** Any batch as somebody plans it. */
+  static OpenBoard planned(Batch batch, Function<Batch, Plan> planner) throws IOException {
+    return new OpenBoard(batch, planner.apply(batch), options -> options);
+  }
+
   /** Any batch in a browser that is set up in another way. */
   static OpenBoard of(Batch batch, UnaryOperator<Browser.NewContextOptions> how)
       throws IOException {
-    return new OpenBoard(batch, how);
+    return new OpenBoard(batch, FloorSolver.dispatch(batch), how);
   }
 
   /** One more tab on the same board. */

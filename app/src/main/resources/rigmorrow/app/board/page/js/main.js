@@ -60,4 +60,21 @@ startHelp();
 startPrint();
 startViews();
 addEventListener('unhandledrejection', event => tell('failure', event.reason));
-load().then(listen, failure => tell('failure', failure));
+
+const AGAIN_MILLIS = 2000;
+
+/** Asks until the server answers; it may be started after the page. */
+function begin() {
+  load().then(() => {
+    tell('line', true);
+    listen();
+  }, failure => {
+    tell('failure', failure);
+    if (failure.status === 0) {
+      tell('line', false);
+      setTimeout(begin, AGAIN_MILLIS);
+    }
+  });
+}
+
+begin();

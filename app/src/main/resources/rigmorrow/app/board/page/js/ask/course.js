@@ -58,16 +58,19 @@ export function courseChart(holder, course, until) {
     times.push(times[0] + 0.1);
     points.push(points[0]);
   }
+  // After a bad start the rest would lie flat on the ground: then each step of the scale is ten times the last.
+  const [most, least] = [Math.max(...points), Math.min(...points)];
+  const steep = least > 0 && most > 4 * least;
   const ink = colour('--ink');
   const grid = {stroke: colour('--line'), width: 1};
   const font = '11px system-ui, sans-serif';
   plot = new uPlot({
     width: holder.clientWidth, height: 170, legend: {show: false}, cursor: {show: false},
-    scales: {x: {time: false}},
-    series: [{}, {stroke: colour('--capture'), width: 2, fill: colour('--accent-wash'), paths: uPlot.paths.stepped({align: 1}), points: {show: false}}],
+    scales: {x: {time: false}, y: steep ? {distr: 3, range: [least * 0.9, most * 1.1]} : {}},
+    series: [{}, {stroke: colour('--capture'), width: 2, fill: steep ? undefined : colour('--accent-wash'), paths: uPlot.paths.stepped({align: 1}), points: {show: false}}],
     axes: [
       {stroke: ink, grid, ticks: grid, font, size: 30, values: (self, splits) => splits.map(value => `${value} s`)},
-      {stroke: ink, grid, ticks: grid, font, size: 58, values: (self, splits) => splits.map(value => value.toLocaleString('en-GB'))},
+      {stroke: ink, grid, ticks: grid, font, size: 58, values: (self, splits) => splits.map(value => value === null || (steep && !/^[125]0*$/.test(String(value))) ? '' : value.toLocaleString('en-GB'))},
     ],
   }, [times, points], holder);
   holder.setAttribute('role', 'img');

@@ -47,7 +47,14 @@ function take(next) {
   const ended = running() && next.state !== 'RUNNING';
   const began = !running() && next.state === 'RUNNING';
   search = next;
+  const had = document.activeElement?.id;
   show();
+  // A button that is switched off loses the focus: it goes to the one that is on.
+  if (began && had === 'search-start') {
+    byId('search-stop').focus();
+  } else if (ended && had === 'search-stop') {
+    byId('search-start').focus();
+  }
   if (began) {
     say('The search runs. The plan cannot be touched until it ends.');
   }

@@ -5,6 +5,7 @@ import {hear, tell} from '../base/bus.js';
 import {desk} from '../plan/desk.js';
 import {axisFormat, axisStep, useFloorTime} from './axis.js';
 import {detail, draw} from './bar.js';
+import {dayWindow} from './days.js';
 import {chartOf} from './rows.js';
 
 const {Timeline, DataSet} = globalThis.vis;
@@ -91,11 +92,21 @@ function redetail() {
     axis = `${unit} ${step}`;
     timeline.setOptions({timeAxis: {scale: unit, step}});
   }
+  const left = (timeline.getWindow().start - desk.clock.originMillis) / 1000;
   for (const [id, {made}] of drawn) {
     const bar = bars.get(id);
     if (bar && made.isConnected) {
       detail(made, bar, (bar.end - bar.start) * scale());
+      indent(made, (left - bar.start) * scale());
     }
+  }
+}
+
+/** Keeps the text of a bar that begins left of the window in sight. */
+function indent(made, pixels) {
+  const line = made.firstElementChild;
+  if (line && (pixels > 0 || line.style.paddingLeft)) {
+    line.style.paddingLeft = pixels > 0 ? `${Math.round(pixels) + 3}px` : '';
   }
 }
 
@@ -106,6 +117,9 @@ function rowLabel(row) {
   return el('div', {class: 'row-name', data: {row: row.id}},
     el('strong', {text: row.name, title: row.name}), el('span', {text: row.below}));
 }
+
+/** So many bars are shown at once; a longer stretch of a crew's many tasks would be slow to draw. */
+const MOST_BARS = 6000;
 
 /** @param {object} more options of vis-timeline that belong to other modules, such as dragging */
 function options(more) {
@@ -118,7 +132,7 @@ function options(more) {
     min: early,
     max: late,
     zoomMin: 120_000,
-    zoomMax: late - early,
+    zoomMax: Math.round((late - early) * Math.min(1, MOST_BARS / Math.max(1, bars.size))),
     zoomKey: 'ctrlKey',
     horizontalScroll: false,
     verticalScroll: true,
@@ -152,11 +166,7 @@ export function addOptions(more) {
 /** From so many changed bars on the chart is made anew: vis-timeline measures each changed bar alone. */
 const MANY = 300;
 
-/** Shows the board as it is now. */
-export function show() {
-  performance.mark('board-show');
-  const {rows, bars: made, grounds} = chartOf(choice);
-  bars = new Map(made.map(bar => [bar.id, bar]));
+function itemsOf({bars: made, grounds}) {
   const wanted = new Map();
   for (const bar of made) {
     wanted.set(bar.id, {
@@ -172,7 +182,20 @@ export function show() {
       key: `${ground.row} ${ground.start} ${ground.end}`, made: groundLabel(ground),
     });
   }
-  const order = rows.map((row, i) => ({...row, order: i}));
+  return wanted;
+}
+
+/**
+ * Shows the board as it is now.
+ *
+ * @param {boolean} [anew] true to make the whole chart anew
+ */
+export function show(anew = timeline === null) {
+  performance.mark('board-show');
+  const content = chartOf(choice);
+  bars = new Map(content.bars.map(bar => [bar.id, bar]));
+  const wanted = itemsOf(content);
+  const order = content.rows.map((row, i) => ({...row, order: i}));
   const gone = [...keys.keys()].filter(id => !wanted.has(id));
   const changed = [...wanted.values()].filter(item => keys.get(item.id) !== item.key);
   gone.forEach(id => {
@@ -180,7 +203,7 @@ export function show() {
     drawn.delete(id);
   });
   changed.forEach(item => keys.set(item.id, item.key));
-  if (timeline === null || gone.length + changed.length > MANY) {
+  if (anew || gone.length + changed.length > MANY) {
     begin(order, [...wanted.values()]);
   } else {
     // Only what differs goes to vis-timeline: bars that stay keep their element and the focus.
@@ -261,34 +284,6 @@ function scrollTo(top) {
   if (bar && top > 0) {
     bar.scrollTop = top;
   }
-}
-
-/**
- * From the first to the last thing of a planned day, with a little room.
- *
- * @param {number} day 0 for the first
- */
-export function dayWindow(day) {
-  const {board, clock} = desk;
-  const starts = clock.dayStarts();
-  const [from, to] = [starts[day], starts[day + 1]];
-  let first = Infinity;
-  let last = -Infinity;
-  const look = (start, end) => {
-    if (end > from && start < to) {
-      first = Math.min(first, Math.max(start, from));
-      last = Math.max(last, Math.min(end, to));
-    }
-  };
-  board.jobs.forEach(job => job.placing && look(job.placing.start, job.placing.end));
-  if (first === Infinity) {
-    board.rigs.forEach(rig => rig.open.forEach(span => look(span.start, span.end)));
-  }
-  if (first === Infinity) {
-    return {start: from, end: to};
-  }
-  const room = Math.max(300, (last - first) * 0.015);
-  return {start: first - room, end: last + room};
 }
 
 hear('board', () => {

@@ -15,6 +15,7 @@ import {barOf, bringIntoView} from './selection.js';
 /** @type {string | null} */
 let current = null;
 let within = false;
+let parked = false;
 /** @type {string | null} bar that waits to be drawn */
 let wanted = null;
 
@@ -63,6 +64,7 @@ function give(bar) {
   }
   nameBar(made, bar);
   made.tabIndex = 0;
+  parked = false;
   made.focus({preventScroll: true});
   wanted = null;
   return true;
@@ -111,6 +113,9 @@ export function startFocus() {
   holder.addEventListener('focusin', event => {
     within = true;
     if (event.target === holder) {
+      if (parked) {
+        return;
+      }
       const bar = chart() ? currentBar() : undefined;
       if (bar) {
         focusBar(bar);
@@ -132,14 +137,17 @@ export function startFocus() {
   const elsewhere = event => {
     if (!(event.target instanceof Node) || !holder.contains(event.target)) {
       within = false;
+      parked = false;
     }
   };
   document.addEventListener('focusin', elsewhere);
   document.addEventListener('pointerdown', elsewhere);
   hear('chart-changed', () => {
-    const bar = chartBars().get(wanted ?? '') ?? (within && lost() ? currentBar() : undefined);
-    if (bar) {
-      give(bar);
+    const bar = chartBars().get(wanted ?? '') ?? (within && (lost() || parked) ? currentBar() : undefined);
+    if (bar && !give(bar) && lost()) {
+      // The bar is outside the window: the chart itself holds the focus until it comes back.
+      parked = true;
+      holder.focus({preventScroll: true});
     }
   });
   hear('select', ({id, focus}) => {

@@ -3,7 +3,8 @@
 import {byId} from '../base/dom.js';
 import {hear} from '../base/bus.js';
 import {desk, select} from '../plan/desk.js';
-import {chart, chartBars, choice, dayWindow, drawnBar, onBar} from './chart.js';
+import {chart, chartBars, choice, drawnBar, onBar} from './chart.js';
+import {dayWindow} from './days.js';
 
 const dress = (made, bar) => {
   const id = bar.kind === 'job' ? bar.of.id : bar.of.job;

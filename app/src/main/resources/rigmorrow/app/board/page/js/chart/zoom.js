@@ -3,7 +3,8 @@
 import {byId} from '../base/dom.js';
 import {hear} from '../base/bus.js';
 import {desk} from '../plan/desk.js';
-import {chart, choice, dayWindow, show} from './chart.js';
+import {chart, choice, show} from './chart.js';
+import {dayWindow} from './days.js';
 
 const STEP = 0.35;
 

@@ -46,6 +46,7 @@ function moving(item, callback) {
   const job = id.slice(4);
   if (!target) {
     hidePeek(true);
+    document.body.classList.add('dragging');
     select(job, {open: true});
   }
   if (!row.startsWith('rig:')) {
@@ -90,6 +91,7 @@ function dropped(item, callback) {
 
 function end() {
   target = null;
+  document.body.classList.remove('dragging');
   hidePeek();
   if (!proposal()) {
     markPlace(null);

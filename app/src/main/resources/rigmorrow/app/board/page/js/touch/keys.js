@@ -64,6 +64,9 @@ function chartKey(event) {
 }
 
 function pageKey(event) {
+  if (document.querySelector('dialog[open]')) {
+    return false;
+  }
   const ctrl = event.ctrlKey || event.metaKey;
   const key = event.key.toLowerCase();
   if (event.key === 'Escape' && (proposal() || isMoving())) {
@@ -86,7 +89,7 @@ function pageKey(event) {
     }
     return false;
   }
-  if (!single || ctrl || event.altKey || writing(event.target) || document.querySelector('dialog[open]')) {
+  if (!single || ctrl || event.altKey || writing(event.target)) {
     return false;
   }
   return singleKey(event.key);

@@ -25,12 +25,19 @@ function header(board) {
   document.title = `${board.floor}, ${board.date} · Rigmorrow board`;
 }
 
+/** So many broken rules are open; a plan that is wholly broken would fill the page. */
+const OPEN_BREACHES = 3;
+
 function breaches(list) {
   const banner = byId('breaches');
+  const wasOpen = banner.querySelector('details')?.open ?? false;
+  const line = breach => el('li', {text: breach.sentence, data: {rule: breach.rule}});
   banner.hidden = list.length === 0;
   fill(banner,
     el('h2', {}, icon('warn'), `This plan breaks ${counted(list.length, 'hard rule')}`),
-    el('ul', {class: 'bullets', tabindex: list.length > 4 ? '0' : false}, list.map(breach => el('li', {text: breach.sentence, data: {rule: breach.rule}}))));
+    el('ul', {class: 'bullets'}, list.slice(0, OPEN_BREACHES).map(line)),
+    list.length > OPEN_BREACHES && el('details', {prop: {open: wasOpen}}, el('summary', {text: `${number(list.length - OPEN_BREACHES)} more`}),
+      el('ul', {'class': 'bullets', 'tabindex': '0', 'role': 'group', 'aria-label': 'More broken rules'}, list.slice(OPEN_BREACHES).map(line))));
 }
 
 function tile(name, term, value, of, bad = false) {

@@ -20,8 +20,10 @@ const KEYS = [
   ]],
 ];
 
+const PLAIN = new Set(['Drag', 'Wheel', 'a', 'bar', 'the', 'ground', 'wheel']);
+
 function keys(text) {
-  return text.split(' ').flatMap((key, i) => [i ? ' ' : null, /^[a-z]/.test(key) ? key : el('kbd', {text: key})]);
+  return text.split(' ').flatMap((key, i) => [i ? ' ' : null, PLAIN.has(key) ? key : el('kbd', {text: key})]);
 }
 
 /** Wires the dialog. */

@@ -1,7 +1,7 @@
 /** Makes elements. Data only ever becomes text or an attribute, never markup. */
 
 /**
- * @typedef {Node | string | number | null | undefined | false | Child[]} Child
+ * @typedef {any} Child a node, text, a number, a list of these; null, undefined and false stand for nothing
  */
 
 /**

@@ -1,11 +1,12 @@
 /** The time chart: hands rows, bars and grounds to vis-timeline and keeps them up to date. */
 
-import {byId, el} from '../base/dom.js';
+import {byId} from '../base/dom.js';
 import {hear, tell} from '../base/bus.js';
 import {desk} from '../plan/desk.js';
 import {axisFormat, axisStep, useFloorTime} from './axis.js';
 import {detail, draw} from './bar.js';
 import {dayWindow} from './days.js';
+import {groundLabel, indent, rowLabel} from './labels.js';
 import {chartOf} from './rows.js';
 
 const {Timeline, DataSet} = globalThis.vis;
@@ -102,22 +103,6 @@ function redetail() {
   }
 }
 
-/** Keeps the text of a bar that begins left of the window in sight. */
-function indent(made, pixels) {
-  const line = made.firstElementChild;
-  if (line && (pixels > 0 || line.style.paddingLeft)) {
-    line.style.paddingLeft = pixels > 0 ? `${Math.round(pixels) + 3}px` : '';
-  }
-}
-
-function rowLabel(row) {
-  if (!row?.name) {
-    return '';
-  }
-  return el('div', {class: 'row-name', data: {row: row.id}},
-    el('strong', {text: row.name, title: row.name}), el('span', {text: row.below}));
-}
-
 /** So many bars are shown at once; a longer stretch of a crew's many tasks would be slow to draw. */
 const MOST_BARS = 6000;
 
@@ -203,8 +188,12 @@ export function show(anew = timeline === null) {
     drawn.delete(id);
   });
   changed.forEach(item => keys.set(item.id, item.key));
-  if (anew || gone.length + changed.length > MANY) {
-    begin(order, [...wanted.values()]);
+  const {board} = desk;
+  const list = `${board.date} ${board.days} ${board.jobs.length} ${board.jobs[0]?.id} ${board.jobs.at(-1)?.id}`;
+  const other = list !== shownList;
+  shownList = list;
+  if (anew || other || gone.length + changed.length > MANY) {
+    begin(order, [...wanted.values()], other);
   } else {
     // Only what differs goes to vis-timeline: bars that stay keep their element and the focus.
     timeline.setOptions(options({}));
@@ -220,14 +209,13 @@ export function show(anew = timeline === null) {
     performance.measure('board-drawn', 'board-show')))));
 }
 
-function groundLabel(ground) {
-  return el('span', {class: 'ground-name', text: ground.kind === 'break' ? 'break' : 'closed'});
-}
+/** Which shot list the window is about; another one begins with its first day. */
+let shownList = '';
 
-function begin(rows, list) {
+function begin(rows, list, other) {
   const holder = byId('chart');
-  const window = timeline?.getWindow() ?? firstWindow();
-  const top = timeline?.getWindow() ? scrolled() : 0;
+  const window = timeline && !other ? timeline.getWindow() : firstWindow();
+  const top = timeline ? scrolled() : 0;
   timeline?.destroy();
   drawn.clear();
   known = 0;

@@ -2,6 +2,7 @@
 
 import {byId, el, fill, svg} from '../base/dom.js';
 import {hear} from '../base/bus.js';
+import {length} from '../base/words.js';
 import {desk} from '../plan/desk.js';
 import {chart} from './chart.js';
 
@@ -25,9 +26,9 @@ function sentence(load, clock) {
   const share = 100 * there.reduce((sum, step) => sum + step.busy * (step.end - step.start), 0)
     / Math.max(1, there.reduce((sum, step) => sum + step.there * (step.end - step.start), 0));
   const full = there.filter(step => step.there > 0 && step.busy >= 0.95 * step.there);
-  const minutes = Math.round(full.reduce((sum, step) => sum + step.end - step.start, 0) / 60);
+  const seconds = full.reduce((sum, step) => sum + step.end - step.start, 0);
   return `The crew is busy ${share.toFixed(0)} % of its time, most at ${clock.at(top.start)} with ${top.busy.toFixed(1)} of ${top.there.toFixed(1)} people`
-    + `${minutes ? `; for ${minutes} min everybody is` : ''}.`;
+    + `${seconds ? `; for ${length(seconds)} everybody is` : ''}.`;
 }
 
 /** Hours with what was averaged over them, as a table. */

@@ -1,5 +1,6 @@
 /** The rows of the chart and the bars in them, worked out from the board; nothing here draws. */
 
+import {counted} from '../base/words.js';
 import {desk} from '../plan/desk.js';
 
 /**
@@ -61,7 +62,7 @@ function rigs(board, rows, bars, grounds) {
     const row = `rig:${rig.id}`;
     rows.push({
       id: row, kind: 'rig', of: rig.id, name: rig.name === rig.id ? rig.id : `${rig.id} ${rig.name}`,
-      below: `${rig.jobs.length} jobs, ${rig.allocationPercent.toFixed(0)} % busy`,
+      below: `${counted(rig.jobs.length, 'job')}, ${rig.allocationPercent.toFixed(0)} % busy`,
     });
     gaps(rig.open, board.horizonSeconds).forEach(([start, end], i) =>
       grounds.push({id: `closed:${rig.id}:${i}`, row, start, end, kind: 'closed'}));
@@ -84,7 +85,7 @@ function crew(board, rows, bars, grounds) {
     const share = person.shiftSeconds === 0 ? 0 : 100 * person.handsOnSeconds / person.shiftSeconds;
     rows.push({
       id: row, kind: 'crew', of: person.id, name: person.name,
-      below: `${person.tasks.length} tasks, ${share.toFixed(0)} % busy`,
+      below: `${counted(person.tasks.length, 'task')}, ${share.toFixed(0)} % busy`,
     });
     const there = [...person.shifts, ...person.breaks].sort((one, other) => one.start - other.start);
     gaps(there, board.horizonSeconds).forEach(([start, end], i) =>

@@ -55,7 +55,7 @@ function figures(board) {
       tile('finish', 'Finished', f.planned ? clock.at(f.finishedAt) : 'nothing planned', `${counted(f.planned, 'job')} planned`),
       tile('changeover', 'Changeovers', length(f.changeoverSeconds), 'hands-on, all rigs'),
       tile('promises', 'Late', counted(f.lateJobs, 'job'),
-        `${number(f.promisesKept)} of ${counted(f.promises, 'promise')} kept${f.lateSeconds ? `, ${lateness(f.lateSeconds)} late in all` : ''}`,
+        `${f.promises ? `${number(f.promisesKept)} of ${counted(f.promises, 'promise')} kept` : 'nothing is promised'}${f.lateSeconds ? `, ${lateness(f.lateSeconds)} late in all` : ''}`,
         f.lateJobs > 0 || late > 0),
       tile('leftout', 'Left out', counted(f.leftOut, 'job'), f.leftOut ? `weight ${number(f.leftOutPoints)}` : 'everything is planned', f.leftOut > 0),
       tile('points', 'Points', number(f.softPoints),

@@ -22,7 +22,16 @@ const FILES = [
 /** @type {any[]} */
 let versions = [];
 
+/** Number of the version that is being published; 0 for none. */
+let publishing = 0;
+
 const named = version => version.number === 0 ? 'The plan as it is now' : `Version ${version.number}${version.published ? ' (published)' : ''}: ${version.note || 'no note'}`;
+
+/** "2026-11-27 13:15, UTC+01:00" of a time with its offset. */
+function moment(at) {
+  const found = /^(\d{4}-\d\d-\d\d)T(\d\d:\d\d)[^+Z-]*(Z|[+-]\d\d:?\d\d)$/.exec(at);
+  return found ? `${found[1]} ${found[2]}, UTC${found[3] === 'Z' ? '' : found[3].replace('-', '−')}` : at;
+}
 
 function downloads() {
   const pick = byId('download-version');
@@ -54,12 +63,12 @@ function row(version) {
   return el('tr', {data: {version: version.number, published: String(version.published)}},
     el('th', {scope: 'row'}, String(version.number), ' ', version.published && el('span', {class: 'chip better'}, icon('yes'), 'published')),
     el('td', {text: version.note}),
-    el('td', {text: version.at}),
+    el('td', {text: moment(version.at)}),
     el('td', {class: 'figure', text: number(f.softPoints)}),
     el('td', {class: 'figure', text: f.lateJobs ? `${f.lateJobs}, ${lateness(f.lateSeconds)}` : '0'}),
     el('td', {class: 'figure', text: number(f.leftOut)}),
     el('td', {class: 'row-actions'},
-      el('button', {'type': 'button', 'class': 'publish', 'disabled': version.published, 'aria-label': `Publish version ${version.number}`, 'text': 'Publish', 'on': {click: () => publish(version)}}),
+      el('button', {'type': 'button', 'class': 'publish', 'disabled': version.published || publishing > 0, 'aria-label': `${publishing === version.number ? 'Publishing …' : 'Publish'} version ${version.number}`, 'text': publishing === version.number ? 'Publishing …' : 'Publish', 'on': {click: () => publish(version)}}),
       el('button', {'type': 'button', 'class': 'restore', 'disabled': locked(), 'aria-label': `Go back to version ${version.number}`, 'text': 'Go back to it', 'on': {click: () => restore(version)}})));
 }
 
@@ -93,12 +102,17 @@ async function putBy(note) {
 }
 
 async function publish(version) {
+  // Everything that is handed out is written anew: that takes seconds.
+  publishing = version.number;
+  say(`Publishing version ${version.number}.`);
+  show();
   try {
     await send(`/api/versions/${version.number}/publish`, {});
     done(`Version ${version.number} is published.`);
   } catch (failure) {
     tell('failure', failure);
   }
+  publishing = 0;
   await refresh();
 }
 

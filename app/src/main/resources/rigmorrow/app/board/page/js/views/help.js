@@ -4,6 +4,7 @@ import {byId, el, fill} from '../base/dom.js';
 import {hear} from '../base/bus.js';
 import {setSingleKeys, singleKeys} from '../touch/keys.js';
 
+/** @type {[string, string[][]][]} */
 const KEYS = [
   ['In the chart', [
     ['← →', 'Job before, job after'], ['↑ ↓', 'Row above, row below'], ['Home End', 'First and last of the row'],

@@ -115,7 +115,8 @@ function problems() {
         el('td', {text: problem.field}), el('td', {text: problem.value}), el('td', {text: problem.accepted})))))));
 }
 
-const byCell = problem => document.querySelector(`#intake-table td[data-row="${problem.row}"][data-column="${problem.column}"] input`)
+/** The field of a cell, while it is drawn; something that takes the focus nowhere until then. */
+const byCell = problem => /** @type {HTMLElement | null} */ (document.querySelector(`#intake-table td[data-row="${problem.row}"][data-column="${problem.column}"] input`))
   ?? (intake.table?.rows.some(row => row.row === problem.row) ? {focus: () => {}} : null);
 
 function show() {

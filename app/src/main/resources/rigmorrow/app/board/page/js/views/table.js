@@ -7,7 +7,7 @@ const CHUNK = 250;
 /**
  * Fills a table's body; what does not fit into the first go follows when the browser has time.
  *
- * @param {HTMLTableSectionElement} body
+ * @param {HTMLTableSectionElement & {turn?: number}} body
  * @param {any[]} rows
  * @param {(row: any, index: number) => HTMLElement} draw
  * @param {boolean} [atOnce] true to draw all now, as for print

@@ -29,7 +29,6 @@ final class OpenBoard implements AutoCloseable {
   /** A day of the demo studio in winter time. */
   static final LocalDate DAY = LocalDate.of(2026, 3, 18);
 
-  private static final double PATIENCE_MILLIS = 10_000;
   private static final int WIDE = 1440;
   private static final int HIGH = 900;
 
@@ -82,7 +81,7 @@ final class OpenBoard implements AutoCloseable {
   /** One more tab on the same board. */
   Page open() {
     Page tab = context.newPage();
-    tab.setDefaultTimeout(PATIENCE_MILLIS);
+    tab.setDefaultTimeout(Chromium.PATIENCE_MILLIS);
     tab.onConsoleMessage(
         message -> {
           if (message.type().equals("error") || message.type().equals("warning")) {

@@ -19,6 +19,8 @@ import rigmorrow.model.time.PlanClock;
 class SeeBrowserTest {
   private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm");
 
+  private static final String HOURS = "#chart .vis-text.vis-minor:not(.vis-measure)";
+
   /** The last Sunday of March: from 02:00 to 03:00 there is no time at all. */
   private static final LocalDate CLOCK_CHANGE = LocalDate.of(2026, 3, 29);
 
@@ -83,17 +85,16 @@ class SeeBrowserTest {
       board.view("jobs");
       assertThat(page.locator("#jobs-table tr[data-job='" + job.job() + "']")).containsText(start);
       board.view("plan");
-      List<String> hours = page.locator("#chart .vis-text.vis-minor").allTextContents();
-      double first = page.locator("#chart .vis-text.vis-minor").first().boundingBox().x;
+      List<String> hours = page.locator(HOURS).allTextContents();
+      double first = page.locator(HOURS).first().boundingBox().x;
       assertThat(hours).isNotEmpty().allMatch(text -> text.matches("\\d\\d:\\d\\d"));
       assertThat(first).isPositive();
       // The bar stands under the hour that the table tells.
       String hour = start.substring(0, 2) + ":00";
-      Locator mark = page.locator("#chart .vis-text.vis-minor", hasText(hour)).first();
+      Locator mark = page.locator(HOURS, hasText(hour)).first();
       Locator next =
           page.locator(
-                  "#chart .vis-text.vis-minor",
-                  hasText("%02d:00".formatted(Integer.parseInt(start.substring(0, 2)) + 1)))
+                  HOURS, hasText("%02d:00".formatted(Integer.parseInt(start.substring(0, 2)) + 1)))
               .first();
       double x = board.bar(job.job()).boundingBox().x;
       assertThat(x).isGreaterThanOrEqualTo(mark.boundingBox().x - 8);
@@ -137,7 +138,7 @@ class SeeBrowserTest {
       assertThat(page.locator("#job .chip.late")).containsText("late");
       page.locator("#chart").focus();
       assertThat(page.locator("#say")).containsText("late");
-      for (String part : List.of("changeover", "warmup", "load", "capture", "unload", "waiting")) {
+      for (String part : List.of("changeover", "warm-up", "load", "capture", "unload", "waiting")) {
         Locator sample = page.locator("#legend ." + part).first();
         assertThat(sample).isVisible();
         String picture =

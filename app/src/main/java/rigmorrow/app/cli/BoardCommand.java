@@ -12,6 +12,7 @@ import rigmorrow.app.board.desk.Desk;
 import rigmorrow.app.board.server.BoardServer;
 import rigmorrow.app.board.server.ServerSettings;
 import rigmorrow.app.board.server.Tokens;
+import rigmorrow.app.cli.options.BoardOptions;
 import rigmorrow.app.cli.options.Bounds;
 import rigmorrow.app.report.Json;
 import rigmorrow.app.terminal.ExitCodes;

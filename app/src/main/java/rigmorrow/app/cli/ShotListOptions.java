@@ -3,6 +3,7 @@ package rigmorrow.app.cli;
 import java.nio.file.Path;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
+import rigmorrow.app.cli.options.ReadingOptions;
 import rigmorrow.app.files.RefusedException;
 import rigmorrow.app.files.ShotListSource;
 

@@ -196,6 +196,7 @@ class BoardCommandTest {
     assertThat(run(folder, "board", "--folder", "none").exitCode()).isEqualTo(2);
     assertThat(run(folder, "board", "--new").exitCode()).isEqualTo(2);
     assertThat(run(folder, "board", "in/floor.yaml").exitCode()).isEqualTo(2);
+    assertThat(run(folder, "board", "--demo", "--days", "2").err()).contains("without one");
     assertThat(run(folder, "board", "--demo", "in/floor.yaml", "in/shot-list.csv").exitCode())
         .isEqualTo(2);
     assertThat(run(folder, "board", "--port", "70000").err()).contains("0 to 65535");

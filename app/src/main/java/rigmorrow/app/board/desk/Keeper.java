@@ -203,7 +203,7 @@ final class Keeper implements AutoCloseable {
       try {
         listener.run();
       } catch (RuntimeException e) {
-        LOG.warn("Somebody who asked to be told of changes could not be", e);
+        LOG.warn("Somebody who asked to be told of changes could not be: {}", e.toString());
       }
     }
   }

@@ -41,7 +41,7 @@ final class BoardFile {
             revision INTEGER NOT NULL,
             floor TEXT NOT NULL REFERENCES content (hash),
             shot_list TEXT NOT NULL REFERENCES content (hash),
-            orders TEXT NOT NULL,
+            orders TEXT NOT NULL REFERENCES content (hash),
             method TEXT NOT NULL,
             seed INTEGER NOT NULL,
             solvers INTEGER NOT NULL,

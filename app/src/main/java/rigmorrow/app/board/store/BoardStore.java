@@ -222,6 +222,7 @@ public final class BoardStore implements AutoCloseable {
   }
 
   private void takeBack() {
+    states.forget();
     try {
       connection.rollback();
     } catch (SQLException e) {

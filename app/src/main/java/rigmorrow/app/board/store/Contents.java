@@ -29,8 +29,9 @@ import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotList;
 
 /**
- * Floors and shot lists in the file, each once, under the SHA-256 of its text. The texts are those
- * of floor files and shot lists, compressed.
+ * Floors, shot lists and orders in the file, each once, under the SHA-256 of its text, compressed:
+ * so damage is always told from what was written. The texts are those of floor files and shot
+ * lists.
  */
 final class Contents {
   private static final String FLOOR = "floor";
@@ -103,23 +104,30 @@ final class Contents {
     }
   }
 
-  /** A shot list of the file. */
-  ShotList list(String hash, Floor floor) throws SQLException {
-    ShotList known = lists.get(hash);
+  /** A shot list of the file, which is one of a floor's. */
+  ShotList list(String hash, String floorHash) throws SQLException {
+    Floor floor = floor(floorHash);
+    ShotList known = lists.get(hash + floorHash);
     if (known != null) {
       return known;
     }
     try {
       ShotList read =
           ShotJsonReader.read("shot list of the board", text(hash), Trees.Notation.JSON, floor);
-      lists.put(hash, read);
+      lists.put(hash + floorHash, read);
       return read;
     } catch (InputException e) {
       throw file.damaged("" + e.getMessage());
     }
   }
 
-  private String put(String kind, String text) throws SQLException {
+  /** Forgets which floors are in the file: what was put there was taken back. */
+  void forget() {
+    hashByFloor.clear();
+  }
+
+  /** The hash of a text that is in the file from now on. */
+  String put(String kind, String text) throws SQLException {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     String hash = hash(bytes);
     try (PreparedStatement insert =
@@ -133,7 +141,8 @@ final class Contents {
     return hash;
   }
 
-  private String text(String hash) throws SQLException {
+  /** A text of the file, as it was put there. */
+  String text(String hash) throws SQLException {
     try (PreparedStatement query =
         connection.prepareStatement("SELECT bytes FROM content WHERE hash = ?")) {
       query.setString(1, hash);

@@ -25,7 +25,8 @@ import rigmorrow.model.shot.ShotList;
 /** The states in the file. */
 final class States {
   private static final ObjectMapper JSON = new ObjectMapper();
-  private static final TypeReference<LinkedHashMap<String, List<String>>> ORDERS =
+  private static final String ORDERS = "orders";
+  private static final TypeReference<LinkedHashMap<String, List<String>>> BY_RIG =
       new TypeReference<>() {};
 
   private final Connection connection;
@@ -51,7 +52,7 @@ final class States {
       insert.setLong(2, revision);
       insert.setString(3, contents.put(content.batch().floor()));
       insert.setString(4, contents.put(content.batch().shotList()));
-      insert.setString(5, text(content.batch().floor(), content.orders()));
+      insert.setString(5, contents.put(ORDERS, text(content.batch().floor(), content.orders())));
       insert.setString(6, origin.method());
       insert.setLong(7, origin.seed());
       insert.setInt(8, origin.solvers());
@@ -68,6 +69,11 @@ final class States {
       setBounds(id, content.bounds());
       return new StoredState(id, parent, revision, content);
     }
+  }
+
+  /** Forgets what it knew of the file: the last changes were taken back. */
+  void forget() {
+    contents.forget();
   }
 
   /** Notes what no plan of a state's batch can be below. */
@@ -137,7 +143,7 @@ final class States {
   private StoredState state(ResultSet row) throws SQLException {
     try {
       Floor floor = contents.floor(row.getString("floor"));
-      ShotList list = contents.list(row.getString("shot_list"), floor);
+      ShotList list = contents.list(row.getString("shot_list"), row.getString("floor"));
       PlanOrigin origin =
           new PlanOrigin(
               row.getString("method"),
@@ -148,7 +154,7 @@ final class States {
       StoredState.Content content =
           new StoredState.Content(
               new Batch(floor, list),
-              orders(floor, row.getString("orders")),
+              orders(floor, contents.text(row.getString("orders"))),
               origin,
               bounds(row),
               row.getString("touch"),
@@ -190,7 +196,7 @@ final class States {
   }
 
   private static Orders orders(Floor floor, String text) throws JsonProcessingException {
-    Map<String, List<String>> byRig = JSON.readValue(text, ORDERS);
+    Map<String, List<String>> byRig = JSON.readValue(text, BY_RIG);
     return new Orders(
         floor.rigs().stream().map(rig -> byRig.getOrDefault(rig.id(), List.of())).toList());
   }

@@ -225,7 +225,9 @@ public final class Hand {
       refusals.promise(job, promise);
     }
     if (Optional.ofNullable(promise).equals(Optional.ofNullable(job.promise()))) {
-      refusals.add(words.job(job.id()) + " is promised so already.");
+      refusals.add(
+          words.job(job.id())
+              + (promise == null ? " has no promise already." : " is promised so already."));
     }
     return refusals.none()
         ? new Touched(

@@ -4,11 +4,11 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rigmorrow.app.report.Counted;
 import rigmorrow.app.report.FitText;
 import rigmorrow.app.report.Times;
 import rigmorrow.data.shot.PlanReach;
-import rigmorrow.model.fit.FitReason;
 import rigmorrow.model.fit.JobFit;
 import rigmorrow.model.fit.RigFit;
 import rigmorrow.model.plan.Orders;
@@ -146,9 +146,8 @@ final class Refusals {
   }
 
   private void misfits(ShotJob job, RigFit fit) {
-    for (FitReason reason : fit.reasons()) {
-      add(fit.rig() + " cannot take " + words.job(job.id()) + ": " + FitText.line(reason) + ".");
-    }
+    String reasons = fit.reasons().stream().map(FitText::line).collect(Collectors.joining("; "));
+    add(fit.rig() + " cannot take " + words.job(job.id()) + ": " + reasons + ".");
   }
 
   /** Refuses a rig that the floor has not. */
@@ -188,8 +187,8 @@ final class Refusals {
       LocalDateTime end = first.plusDays(ground.batch().shotList().days());
       if (startsAt.isBefore(first) || !startsAt.isBefore(end)) {
         add(
-            "%s is outside of the planned days; they run from %s to %s."
-                .formatted(words.time(startsAt), first.toLocalDate(), end.toLocalDate()));
+            "%s is outside of the planned days; they begin at %s and end at %s."
+                .formatted(words.time(startsAt), TouchWords.dated(first), TouchWords.dated(end)));
       }
     }
     if (!hold.place() || !ground.planned(hold.job())) {

@@ -30,7 +30,7 @@ final class TouchWords {
       return "Swap " + job + at(swap.job()) + " and " + job(swap.other()) + at(swap.other());
     }
     if (touch instanceof Touch.LeaveOut) {
-      return "Leave out " + job + from(touch.job());
+      return "Leave out " + job + at(touch.job());
     }
     if (touch instanceof Touch.TakeIn) {
       return "Take in " + job;
@@ -87,12 +87,21 @@ final class TouchWords {
   /** Floor time; with its date where it is not on the first planned day. */
   String time(LocalDateTime at) {
     boolean firstDay = at.toLocalDate().equals(ground.batch().shotList().date());
-    return at.format(firstDay ? HOUR : DATE_AND_HOUR);
+    return firstDay ? at.format(HOUR) : dated(at);
+  }
+
+  /** Floor time with its date. */
+  static String dated(LocalDateTime at) {
+    return at.format(DATE_AND_HOUR);
   }
 
   /** A promise for the end of a sentence. */
   String due(Promise promise) {
     return time(promise.dueAt()) + (promise.must() ? " as a must" : "");
+  }
+
+  private String due(String job) {
+    return ground.job(job).map(ShotJob::promise).map(one -> " (" + due(one) + ")").orElse("");
   }
 
   private String from(String job) {
@@ -132,7 +141,7 @@ final class TouchWords {
             .orElse("");
     LocalDateTime dueAt = touch.dueAt();
     return dueAt == null
-        ? "Take the promise off " + job + before.replaceFirst(" instead of", ", due at")
+        ? "Take the promise off " + job + due(touch.job())
         : "Promise " + job + " for " + due(new Promise(dueAt, touch.must())) + before;
   }
 }

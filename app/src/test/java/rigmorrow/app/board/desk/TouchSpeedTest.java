@@ -13,8 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rigmorrow.app.board.touch.Touch;
 import rigmorrow.data.demo.Demo;
-import rigmorrow.model.plan.RigPlan;
-import rigmorrow.model.shot.ShotJob;
 
 /** How long a touch takes from the wish to the answer; the figures are printed. */
 class TouchSpeedTest {
@@ -43,7 +41,7 @@ class TouchSpeedTest {
       List<Long> kept = new ArrayList<>();
       int breaking = 0;
       while (kept.size() < TOUCHES) {
-        Touch touch = touch(desk.now(), random);
+        Touch touch = RandomTouch.of(desk.now(), random);
         long begin = System.nanoTime();
         Tried answer = desk.attempt(desk.now().revision(), touch);
         long middle = System.nanoTime();
@@ -59,23 +57,6 @@ class TouchSpeedTest {
           jobs, summary(tried), summary(kept), breaking, TOUCHES);
       return Math.max(median(tried), median(kept));
     }
-  }
-
-  private static Touch touch(BoardState now, Random random) {
-    List<ShotJob> list = now.batch().shotList().jobs();
-    String job = list.get(random.nextInt(list.size())).id();
-    List<RigPlan> rigs = now.plan().rigs();
-    RigPlan rig = rigs.get(random.nextInt(rigs.size()));
-    return switch (random.nextInt(8)) {
-      case 0 -> new Touch.Hold(job, random.nextBoolean(), null);
-      case 1 -> new Touch.SetWeight(job, 1 + random.nextInt(9));
-      case 2 ->
-          new Touch.SetPromise(
-              job, now.batch().shotList().date().atTime(8 + random.nextInt(9), 0), false);
-      case 3 -> new Touch.LeaveOut(job);
-      case 4 -> new Touch.TakeIn(job);
-      default -> new Touch.Move(job, rig.rig(), random.nextInt(rig.jobs().size() + 1));
-    };
   }
 
   private static long median(List<Long> micros) {

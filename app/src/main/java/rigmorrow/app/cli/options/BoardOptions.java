@@ -1,4 +1,4 @@
-package rigmorrow.app.cli;
+package rigmorrow.app.cli.options;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -26,7 +26,7 @@ import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
 
 /** Which board to open, and what to begin it with. */
-final class BoardOptions {
+public final class BoardOptions {
   private static final int DEMO_JOBS = 150;
 
   @Parameters(
@@ -72,7 +72,7 @@ final class BoardOptions {
    *
    * @throws RefusedException when something else is stored than what was given
    */
-  Desk open(Session session) throws IOException, InputException {
+  public Desk open(Session session) throws IOException, InputException {
     Path at = session.folder().resolve(folder);
     Beginning beginning = beginning(session);
     if (putAside) {
@@ -113,6 +113,9 @@ final class BoardOptions {
   private @Nullable Beginning beginning(Session session) throws IOException, InputException {
     if (demo && floor != null) {
       throw refused("--demo", "together with files", "one of them");
+    }
+    if (floor == null && reading.given()) {
+      throw refused("options about a shot list", "without one", "a floor and a shot list");
     }
     if (demo) {
       return new Beginning(demoBatch(session), null);

@@ -1,4 +1,4 @@
-package rigmorrow.app.cli;
+package rigmorrow.app.cli.options;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -14,71 +14,71 @@ import rigmorrow.data.problem.InputProblem;
 import rigmorrow.data.table.TableOptions;
 
 /** How a shot list is to be read: what a table does not say by itself. */
-final class ReadingOptions {
+public final class ReadingOptions {
   private static final int MOST_DAYS = 31;
 
   @Option(
       names = "--date",
       paramLabel = "YYYY-MM-DD",
       description = "First day to plan. Default: what the file says; for a table tomorrow.")
-  @Nullable LocalDate date;
+  private @Nullable LocalDate date;
 
   @Option(
       names = "--days",
       paramLabel = "N",
       description = "Days to plan, 1 to 31. Default: what the file says; for a table 1.")
-  @Nullable Integer days;
+  private @Nullable Integer days;
 
   @Option(
       names = "--decimal",
       paramLabel = "MARK",
       converter = DecimalMark.class,
       description = "Decimal mark of a table: , or . Default: found in the numbers.")
-  @Nullable Character decimal;
+  private @Nullable Character decimal;
 
   @Option(
       names = "--delimiter",
       paramLabel = "SIGN",
       converter = Delimiter.class,
       description = "Between the cells of a CSV file: , or ; or tab. Default: found in the file.")
-  @Nullable Character delimiter;
+  private @Nullable Character delimiter;
 
   @Option(
       names = "--sheet",
       paramLabel = "NAME",
       description = "Sheet of an XLSX file. Default: the one whose header is known.")
-  @Nullable String sheet;
+  private @Nullable String sheet;
 
   @Option(
       names = "--sizes",
       paramLabel = "FILE",
       description = "Sizes from a dimensioning device, CSV or XLSX: fills in what the list lacks.")
-  @Nullable Path sizes;
+  private @Nullable Path sizes;
 
   @Option(
       names = "--prefer-sizes",
       description = "Take the device's value where the list gives another.")
-  boolean preferSizes;
+  private boolean preferSizes;
 
   @Option(
       names = "--sizes-decimal",
       paramLabel = "MARK",
       converter = DecimalMark.class,
       description = "Decimal mark of the sizes: , or . Default: found in the numbers.")
-  @Nullable Character sizesDecimal;
+  private @Nullable Character sizesDecimal;
 
   @Option(
       names = "--sizes-sheet",
       paramLabel = "NAME",
       description = "Sheet of the sizes. Default: the one whose header is known.")
-  @Nullable String sizesSheet;
+  private @Nullable String sizesSheet;
 
   /**
    * What was asked for.
    *
    * @throws RefusedException when the number of days is outside its bounds
    */
-  ShotListSource source(Path floor, Path shotList) {
+  public ShotListSource source(Path floor, Path shotList) {
     if (days != null && (days < 1 || days > MOST_DAYS)) {
       String accepted = "1 to " + MOST_DAYS;
       throw new RefusedException(
@@ -88,6 +88,16 @@ final class ReadingOptions {
     TableOptions table =
         TableOptions.FIND.withDecimalMark(decimal).withDelimiter(delimiter).withSheet(sheet);
     return new ShotListSource(floor, shotList, date, days, table, sizesSource());
+  }
+
+  /** True when any of them was given: they mean nothing without a shot list. */
+  boolean given() {
+    TableOptions table =
+        TableOptions.FIND.withDecimalMark(decimal).withDelimiter(delimiter).withSheet(sheet);
+    return date != null
+        || days != null
+        || !table.equals(TableOptions.FIND)
+        || sizesSource() != null;
   }
 
   private ShotListSource.@Nullable SizesSource sizesSource() {

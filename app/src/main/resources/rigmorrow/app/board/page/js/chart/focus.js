@@ -66,8 +66,19 @@ function give(bar) {
   made.tabIndex = 0;
   parked = false;
   made.focus({preventScroll: true});
+  scrollPage(made);
   wanted = null;
   return true;
+}
+
+/** Scrolls the page, not vis-timeline's panels, to a bar above or below the screen. */
+function scrollPage(made) {
+  const {top, bottom} = made.getBoundingClientRect();
+  if (bottom > innerHeight) {
+    scrollBy(0, bottom - innerHeight + 16);
+  } else if (top < 0) {
+    scrollBy(0, top - 16);
+  }
 }
 
 /** Bars of a row in order of time. */

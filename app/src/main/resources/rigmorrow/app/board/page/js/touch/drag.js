@@ -2,7 +2,7 @@
 
 import {el, icon} from '../base/dom.js';
 import {hear} from '../base/bus.js';
-import {notice} from '../base/live.js';
+import {notice, say} from '../base/live.js';
 import {desk, locked, select} from '../plan/desk.js';
 import {answered, drop, propose, proposal} from '../plan/proposal.js';
 import {addOptions} from '../chart/chart.js';
@@ -42,6 +42,7 @@ function moving(item, callback) {
   const row = String(item.group);
   if (locked()) {
     notice('A search runs: the plan cannot be touched until it ends.');
+    say('A search runs: the plan cannot be touched until it ends.');
   }
   if (!id.startsWith('job:') || given || locked()) {
     callback(null);

@@ -6,6 +6,8 @@ import {notice, say} from '../base/live.js';
 import {counted, lateness, length, number} from '../base/words.js';
 import {desk, locked} from '../plan/desk.js';
 import {answered, drop, keep, proposal} from '../plan/proposal.js';
+import {tab} from '../views/tabs.js';
+import {view} from '../views/views.js';
 import {standing} from './standing.js';
 
 const PINNABLE = new Set(['MOVE', 'TAKE_IN', 'SWAP']);
@@ -72,17 +74,30 @@ function answer(open) {
   ];
 }
 
+let last = {job: '', from: ''};
+
+/** Whoever had the focus in here gets it back where the touch began. */
+function goBack() {
+  if (last.from !== 'form' && view() === 'plan' && desk.jobs.get(last.job)?.placing) {
+    tell('select', {id: last.job, focus: true});
+  } else if (!byId('side').hidden) {
+    byId(`panel-${tab()}`).focus();
+  }
+}
+
 function show() {
   const panel = byId('proposal');
   const open = proposal();
   if (!open) {
-    if (panel.contains(document.activeElement)) {
-      tell('proposal-left', null);
-    }
+    const held = panel.contains(document.activeElement);
     panel.hidden = true;
     panel.replaceChildren();
+    if (held) {
+      goBack();
+    }
     return;
   }
+  last = {job: open.touch.job, from: open.from};
   const had = panel.contains(document.activeElement) ? document.activeElement?.id : '';
   const ready = answered() && open.tried?.allowed === true && !open.keeping && !locked() && !open.failure;
   panel.dataset.standing = open.tried?.allowed ? open.tried.standing : '';

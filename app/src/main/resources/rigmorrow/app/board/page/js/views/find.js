@@ -2,6 +2,7 @@
 
 import {byId, el, fill} from '../base/dom.js';
 import {desk, select} from '../plan/desk.js';
+import {view} from './views.js';
 
 const MOST = 12;
 
@@ -45,6 +46,9 @@ export function startFind() {
     close();
     field.value = '';
     select(job.id, {show: true, focus: true, open: true});
+    if (!job.placing || view() !== 'plan') {
+      byId('panel-job').focus();
+    }
   };
   const look = () => {
     jobs = found(field.value);

@@ -69,7 +69,7 @@ function row(version) {
     el('td', {class: 'figure', text: number(f.leftOut)}),
     el('td', {class: 'row-actions'},
       el('button', {'type': 'button', 'class': 'publish', 'disabled': version.published || publishing > 0, 'aria-label': `${publishing === version.number ? 'Publishing …' : 'Publish'} version ${version.number}`, 'text': publishing === version.number ? 'Publishing …' : 'Publish', 'on': {click: () => publish(version)}}),
-      el('button', {'type': 'button', 'class': 'restore', 'disabled': locked(), 'aria-label': `Go back to version ${version.number}`, 'text': 'Go back to it', 'on': {click: () => restore(version)}})));
+      el('button', {'type': 'button', 'class': 'restore', 'disabled': locked(), 'aria-label': `Go back to it: version ${version.number}`, 'text': 'Go back to it', 'on': {click: () => restore(version)}})));
 }
 
 function show() {

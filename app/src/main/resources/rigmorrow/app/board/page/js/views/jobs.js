@@ -9,7 +9,8 @@ import {openSection} from '../ask/job-panel.js';
 import {by, fillRows, sortHead} from './table.js';
 import {view} from './views.js';
 
-const trouble = job => job.placing ? job.placing.lateSeconds : Infinity;
+/** Late jobs first, then those that are left out, then the others. */
+export const trouble = job => job.placing ? job.placing.lateSeconds : 0.5;
 const COLUMNS = [
   {key: 'id', name: 'Job', value: job => job.id},
   {key: 'name', name: 'Name', value: job => job.name},

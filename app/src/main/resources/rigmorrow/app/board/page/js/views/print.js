@@ -4,7 +4,7 @@ import {byId, el, fill} from '../base/dom.js';
 import {hear} from '../base/bus.js';
 import {desk} from '../plan/desk.js';
 import {by, fillRows} from './table.js';
-import {cellsOf} from './jobs.js';
+import {cellsOf, trouble} from './jobs.js';
 
 const HEADS = ['Job', 'Name', 'Late', 'Promise', 'Rig', 'Place', 'Starts', 'Ends', 'Weight', 'Pin', 'Article'];
 
@@ -19,8 +19,7 @@ function pictures() {
 }
 
 function table() {
-  const late = job => job.placing ? job.placing.lateSeconds : Infinity;
-  const jobs = [...desk.board.jobs].sort((one, other) => by(late, false)(one, other)
+  const jobs = [...desk.board.jobs].sort((one, other) => by(trouble, false)(one, other)
     || by(job => job.placing?.start ?? null, true)(one, other));
   fillRows(byId('print-body'), jobs, job => {
     const cells = cellsOf(job);

@@ -78,6 +78,12 @@ final class OpenBoard implements AutoCloseable {
     return new OpenBoard(batch, FloorSolver.dispatch(batch), how);
   }
 
+  /** A plan of a batch, in a browser that is set up in another way. */
+  static OpenBoard open(Batch batch, Plan plan, UnaryOperator<Browser.NewContextOptions> how)
+      throws IOException {
+    return new OpenBoard(batch, plan, how);
+  }
+
   /** One more tab on the same board. */
   Page open() {
     Page tab = context.newPage();

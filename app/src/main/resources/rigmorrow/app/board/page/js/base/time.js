@@ -27,7 +27,9 @@ export class FloorClock {
       hour: '2-digit', minute: '2-digit', second: '2-digit',
     });
     /** @type {{from: number, minutes: number}[]} offsets and the instants from which they hold */
-    this.offsets = this.findOffsets(originMillis - 48 * HOUR, originMillis + horizonSeconds * 1000 + 15 * 24 * HOUR);
+    this.from = originMillis - 48 * HOUR;
+    this.to = originMillis + horizonSeconds * 1000 + 15 * 24 * HOUR;
+    this.offsets = this.findOffsets(this.from, this.to);
   }
 
   /** Asks the zone every hour and halves down to the minute where the answer changes. */
@@ -62,6 +64,9 @@ export class FloorClock {
 
   /** Minutes that the floor is ahead of UTC at an instant. */
   offsetMinutes(millis) {
+    if (millis < this.from || millis > this.to) {
+      return this.ask(millis);
+    }
     let minutes = this.offsets[0].minutes;
     for (const offset of this.offsets) {
       if (offset.from <= millis) {
@@ -102,9 +107,13 @@ export class FloorClock {
     });
   }
 
-  /** Clock with the day of the week, where more than one day is planned or it is another day. */
+  /** Clock with the day of the week, where more than one day is planned or it is another day; far off with the date. */
   at(second) {
-    const other = this.days > 1 || this.dayOf(second) !== 0;
+    const day = this.dayOf(second);
+    if (day < 0 || day > this.days + 5) {
+      return `${this.day(second)} ${this.clock(second)}`;
+    }
+    const other = this.days > 1 || day !== 0;
     return other ? `${WEEKDAYS[this.wall(second).getUTCDay()]} ${this.clock(second)}` : this.clock(second);
   }
 

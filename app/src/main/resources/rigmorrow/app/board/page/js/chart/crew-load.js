@@ -23,10 +23,10 @@ function sentence(load, clock) {
     return 'Nobody is there.';
   }
   const top = there.reduce((best, step) => step.busy > best.busy ? step : best);
-  const share = 100 * there.reduce((sum, step) => sum + step.busy * (step.end - step.start), 0)
-    / Math.max(1, there.reduce((sum, step) => sum + step.there * (step.end - step.start), 0));
+  const sum = of => desk.board.operators.reduce((all, operator) => all + operator[of], 0);
+  const share = 100 * sum('handsOnSeconds') / Math.max(1, sum('shiftSeconds'));
   const full = there.filter(step => step.there > 0 && step.busy >= 0.95 * step.there);
-  const seconds = full.reduce((sum, step) => sum + step.end - step.start, 0);
+  const seconds = full.reduce((all, step) => all + step.end - step.start, 0);
   return `The crew is busy ${share.toFixed(0)} % of its time, most at ${clock.at(top.start)} with ${top.busy.toFixed(1)} of ${top.there.toFixed(1)} people`
     + `${seconds ? `; for ${length(seconds)} everybody is` : ''}.`;
 }
@@ -36,12 +36,10 @@ function hours(load) {
   const rows = new Map();
   for (const step of load) {
     const key = Math.floor(step.start / 3600);
-    const row = rows.get(key) ?? {start: step.start, end: step.end, busy: 0, there: 0, seconds: 0};
+    const row = rows.get(key) ?? {start: key * 3600, end: (key + 1) * 3600, busy: 0, there: 0};
     const seconds = step.end - step.start;
-    row.end = step.end;
     row.busy += step.busy * seconds;
     row.there += step.there * seconds;
-    row.seconds += seconds;
     rows.set(key, row);
   }
   return [...rows.values()].filter(row => row.there > 0 || row.busy > 0);
@@ -71,8 +69,8 @@ function draw(board) {
           el('thead', {}, el('tr', {}, ['Time', 'Busy', 'There', 'Share'].map((name, i) => el('th', {scope: 'col', class: i ? 'figure' : '', text: name})))),
           el('tbody', {}, hours(load).map(row => el('tr', {},
             el('th', {scope: 'row', text: clock.span(row.start, row.end)}),
-            el('td', {class: 'figure', text: (row.busy / row.seconds).toFixed(1)}),
-            el('td', {class: 'figure', text: (row.there / row.seconds).toFixed(1)}),
+            el('td', {class: 'figure', text: (row.busy / 3600).toFixed(1)}),
+            el('td', {class: 'figure', text: (row.there / 3600).toFixed(1)}),
             el('td', {class: 'figure', text: row.there ? `${(100 * row.busy / row.there).toFixed(0)} %` : ''}))))))));
   follow();
 }

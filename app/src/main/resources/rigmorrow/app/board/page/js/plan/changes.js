@@ -55,14 +55,15 @@ export function whetherProposing(asked) {
   proposing = asked;
 }
 
-let seen = 0;
+let seen = {revision: 0, change: 0};
 
 /** Loads the board, unless somebody is in the middle of a proposal: they are told. */
 function fresh() {
-  if (seen <= (desk.board?.revision ?? -1) && !stateChanged()) {
+  const board = desk.board ?? {revision: -1, change: -1};
+  if (seen.revision <= board.revision && seen.change <= board.change && !stateChanged()) {
     return;
   }
-  if (proposing()) {
+  if (proposing() && seen.revision > board.revision) {
     tell('moved-on');
   } else {
     load().catch(failure => tell('failure', failure));
@@ -76,7 +77,7 @@ const stateChanged = () => searchRuns !== (desk.board?.searching ?? false);
 export function listen() {
   const events = new EventSource('/api/events');
   events.addEventListener('board', event => {
-    seen = JSON.parse(event.data).revision;
+    seen = JSON.parse(event.data);
     if (waiting > 0) {
       newer = true;
     } else {

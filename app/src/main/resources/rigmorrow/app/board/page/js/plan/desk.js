@@ -23,9 +23,10 @@ export const desk = {
 
 /** Takes a board in place of the one there is, unless it is older. */
 export function take(board) {
-  if (desk.board && board.revision < desk.board.revision) {
+  if (desk.board && (board.revision < desk.board.revision || board.change < desk.board.change)) {
     return;
   }
+  performance.mark('board-taken');
   desk.board = board;
   desk.clock = new FloorClock(board.zone, board.originMillis, board.horizonSeconds, board.days);
   desk.jobs = new Map(board.jobs.map(job => [job.id, job]));

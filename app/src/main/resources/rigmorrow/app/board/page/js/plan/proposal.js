@@ -39,7 +39,8 @@ const same = (one, other) => JSON.stringify(one) === JSON.stringify(other);
  * @param {'form' | 'drag' | 'keys'} from
  */
 export function propose(touch, from) {
-  if (open && same(open.touch, touch)) {
+  const current = open && !open.failure && (!open.tried || open.tried.revision === desk.board.revision);
+  if (open && current && same(open.touch, touch)) {
     open.from = from;
     tell('proposal', open);
     return;
@@ -116,23 +117,20 @@ export function drop() {
  */
 export async function keep(pin) {
   const kept = open;
-  if (!kept || kept.keeping || kept.failure || (kept.tried && !kept.tried.allowed)) {
+  if (!kept || kept.keeping || kept.failure || !kept.tried?.allowed) {
     return;
   }
   kept.keeping = true;
   tell('proposal', kept);
   try {
-    const board = await change('/api/keep', {touch: kept.touch});
+    // The revision is the one whose costs were shown: on any other board it is refused.
+    const touch = pin ? {...kept.touch, pin: true} : kept.touch;
+    const board = await change('/api/keep', {revision: kept.tried.revision, touch});
     if (board === null) {
       return;
     }
     drop();
-    let words = kept.tried?.sentence ?? 'Your touch';
-    if (pin) {
-      const held = await change('/api/keep', {touch: {kind: 'HOLD', job: kept.touch.job, place: true, startsAt: null}});
-      words += held ? ', and pinned' : '';
-    }
-    tell('kept', {job: kept.touch.job, from: kept.from, words});
+    tell('kept', {job: kept.touch.job, from: kept.from, words: `${kept.tried.sentence}${pin ? ', pinned there' : ''}`});
   } catch (failure) {
     if (!(failure instanceof Refusal)) {
       throw failure;
@@ -148,3 +146,16 @@ export async function keep(pin) {
 }
 
 hear('drop', drop);
+
+// Costs that were shown of another board are worked out anew.
+hear('board', board => {
+  if (open && !open.keeping && open.tried && open.tried.revision !== board.revision) {
+    open.tried = null;
+    tell('proposal', open);
+    if (asking) {
+      again = true;
+    } else {
+      ask();
+    }
+  }
+});

@@ -7,7 +7,7 @@ import {chart, scrollsRows} from '../chart/chart.js';
 import {currentBar, focusBar, neighbour} from '../chart/focus.js';
 import {hidePeek} from '../chart/peek.js';
 import {fitDay, pan, zoom} from '../chart/zoom.js';
-import {desk, select} from '../plan/desk.js';
+import {desk, locked, select} from '../plan/desk.js';
 import {drop, proposal, propose} from '../plan/proposal.js';
 import {go, view} from '../views/views.js';
 import {redo, undo} from './undo.js';
@@ -54,7 +54,9 @@ function chartKey(event) {
     select(job, {open: true});
     byId('panel-job').focus();
   } else if (event.key === 'Delete') {
-    propose({kind: 'LEAVE_OUT', job}, 'form');
+    if (!locked()) {
+      propose({kind: 'LEAVE_OUT', job}, 'form');
+    }
   } else if (single && event.key.toLowerCase() === 'm') {
     beginMove(job);
   } else {

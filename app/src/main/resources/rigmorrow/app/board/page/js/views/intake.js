@@ -47,23 +47,33 @@ async function work(ask) {
 
 /** @param {File} file */
 function bring(file) {
+  Object.assign(chosen, {delimiter: '', decimal: '', sheet: ''});
   go('import');
   return work(() => sendFile('/api/intake', file, file.name));
 }
 
-function check() {
+function sendCells() {
   const cells = [...mended].map(([key, value]) => {
     const [row, column] = key.split(':').map(Number);
     return {row, column, value};
   });
-  return work(() => send(`/api/intake/${encodeURIComponent(intake.id)}/cells`, {cells}));
+  return send(`/api/intake/${encodeURIComponent(intake.id)}/cells`, {cells});
+}
+
+function check() {
+  return work(sendCells);
 }
 
 function options(data) {
   const text = name => data.get(name) || null;
-  return work(() => send(`/api/intake/${encodeURIComponent(intake.id)}/options`, {
-    date: text('date'), days: data.get('days') ? Number(data.get('days')) : null, delimiter: text('delimiter'), decimal: text('decimal'), sheet: text('sheet'),
-  }));
+  return work(async () => {
+    if (mended.size > 0) {
+      await sendCells(); // What was typed goes along.
+    }
+    return send(`/api/intake/${encodeURIComponent(intake.id)}/options`, {
+      date: text('date'), days: data.get('days') ? Number(data.get('days')) : null, delimiter: text('delimiter'), decimal: text('decimal'), sheet: text('sheet'),
+    });
+  });
 }
 
 async function plan() {
@@ -175,7 +185,7 @@ function startDropping() {
 
 /** Draws the view's frame; files may be dropped on any view. */
 export function startIntake() {
-  const input = el('input', {id: 'file', type: 'file', accept: '.csv,.xlsx,.json,.txt,.tsv', on: {change: event => {
+  const input = el('input', {id: 'file', type: 'file', accept: '.csv,.tsv,.txt,.xlsx,.xlsm,.json,.yaml,.yml', on: {change: event => {
     const file = event.target.files[0];
     if (file) {
       bring(file);

@@ -6,7 +6,8 @@ import {desk} from '../plan/desk.js';
 import {axisFormat, axisStep, useFloorTime} from './axis.js';
 import {detail, draw} from './bar.js';
 import {dayWindow} from './days.js';
-import {groundLabel, indent, rowLabel} from './labels.js';
+import {layGrounds, placeGrounds} from './grounds.js';
+import {indent, rowLabel} from './labels.js';
 import {chartOf} from './rows.js';
 
 const {Timeline, DataSet} = globalThis.vis;
@@ -62,7 +63,7 @@ export function drawnBar(id) {
 function template(item) {
   const bar = bars.get(item.id);
   if (!bar) {
-    return item.made ?? '';
+    return '';
   }
   let entry = drawn.get(item.id);
   if (!entry || entry.key !== bar.key) {
@@ -151,20 +152,13 @@ export function addOptions(more) {
 /** From so many changed bars on the chart is made anew: vis-timeline measures each changed bar alone. */
 const MANY = 300;
 
-function itemsOf({bars: made, grounds}) {
+function itemsOf(made) {
   const wanted = new Map();
   for (const bar of made) {
     wanted.set(bar.id, {
       id: bar.id, group: bar.row, start: desk.clock.millis(bar.start), end: desk.clock.millis(bar.end),
       className: bar.kind, key: bar.key,
       editable: bar.kind === 'job' ? {updateTime: true, updateGroup: true, remove: false} : false,
-    });
-  }
-  for (const ground of grounds) {
-    wanted.set(ground.id, {
-      id: ground.id, group: ground.row, type: 'background', className: ground.kind,
-      start: desk.clock.millis(ground.start), end: desk.clock.millis(ground.end),
-      key: `${ground.row} ${ground.start} ${ground.end}`, made: groundLabel(ground),
     });
   }
   return wanted;
@@ -178,7 +172,7 @@ function itemsOf({bars: made, grounds}) {
 export function show(anew = timeline === null) {
   const content = chartOf(choice);
   bars = new Map(content.bars.map(bar => [bar.id, bar]));
-  const wanted = itemsOf(content);
+  const wanted = itemsOf(content.bars);
   const order = content.rows.map((row, i) => ({...row, order: i}));
   const gone = [...keys.keys()].filter(id => !wanted.has(id));
   const changed = [...wanted.values()].filter(item => keys.get(item.id) !== item.key);
@@ -202,6 +196,7 @@ export function show(anew = timeline === null) {
     items.remove(gone);
     items.update(changed);
   }
+  layGrounds(content.grounds);
   tell('chart-shown', null);
   // Two frames later everything is on the page: the time it took can be read as "board-drawn".
   requestAnimationFrame(() => setTimeout(() => requestAnimationFrame(() => setTimeout(() =>
@@ -237,9 +232,11 @@ function begin(rows, list, other) {
     redetail();
     tell('window', null);
   });
-  // It takes its loading screen off with the first drawing after the window was set.
-  timeline.once('rangechanged', () => timeline.body.emitter.emit('_change', {queue: true}));
+  // Until it has seen a change of its window it would not follow the next ones; this one it has seen.
+  timeline.initialRangeChangeDone = true;
+  timeline.body.emitter.emit('_change', {queue: true});
   timeline.on('changed', () => {
+    placeGrounds(timeline);
     reachRows();
     tell('chart-changed', null);
   });

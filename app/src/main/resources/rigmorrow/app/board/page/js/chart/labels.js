@@ -1,4 +1,4 @@
-/** Words in the chart that are no bars: names of rows, closed times and breaks. */
+/** Words in the chart: names of rows, and the text of bars that begin outside the window. */
 
 import {el} from '../base/dom.js';
 
@@ -9,11 +9,6 @@ export function rowLabel(row) {
   }
   return el('div', {class: 'row-name', data: {row: row.id}},
     el('strong', {text: row.name, title: row.name}), el('span', {text: row.below}));
-}
-
-/** What a stretch of ground is. @param {import('./rows.js').Ground} ground */
-export function groundLabel(ground) {
-  return el('span', {class: 'ground-name', text: ground.kind === 'break' ? 'break' : 'closed'});
 }
 
 /** Keeps the text of a bar that begins left of the window in sight. */

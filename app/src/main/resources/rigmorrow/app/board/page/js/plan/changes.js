@@ -73,8 +73,23 @@ function fresh() {
 let searchRuns = false;
 const stateChanged = () => searchRuns !== (desk.board?.searching ?? false);
 
-/** What the server says by itself: another window kept something, a search goes on. */
+/**
+ * What the server says by itself: another window kept something, a search goes on. A tab that nobody
+ * looks at hangs up, because a browser has few lines to one server; seen again, it loads the board.
+ */
 export function listen() {
+  let events = document.hidden ? null : line();
+  document.addEventListener('visibilitychange', () => {
+    if (document.hidden) {
+      events?.close();
+      events = null;
+    } else {
+      events ??= line();
+    }
+  });
+}
+
+function line() {
   const events = new EventSource('/api/events');
   events.addEventListener('board', event => {
     seen = JSON.parse(event.data);
@@ -99,6 +114,7 @@ export function listen() {
       load().catch(failure => tell('failure', failure));
     }
   });
+  return events;
 }
 
 hear('reload', () => {

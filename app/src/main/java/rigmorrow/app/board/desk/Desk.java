@@ -241,16 +241,18 @@ public final class Desk implements AutoCloseable {
    */
   public void publish(int version) {
     BoardState state = keeper.read(history -> history.version(version).state());
-    keeper.note(
-        history -> {
-          try {
-            published.write(version, state.batch(), state.plan());
-          } catch (IOException e) {
-            throw new UncheckedIOException(e);
-          }
-          history.published(version);
-          return version;
-        });
+    synchronized (published) { // Not the keeper: sheets take seconds, and touches go on.
+      try {
+        published.write(version, state.batch(), state.plan());
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+      keeper.note(
+          history -> {
+            history.published(version);
+            return version;
+          });
+    }
   }
 
   /**

@@ -116,7 +116,15 @@ final class History implements AutoCloseable {
                 touch == null ? null : json(touch),
                 sentence,
                 clock.instant()));
-    went(state(stored, timed));
+    Step kept =
+        new Step(
+            stored.revision(),
+            stored.id(),
+            stored.id(),
+            Step.Kind.KEPT,
+            sentence,
+            stored.content().at());
+    went(state(stored, timed), kept);
   }
 
   /** Goes a step back; nothing happens when there is none. */
@@ -135,8 +143,7 @@ final class History implements AutoCloseable {
 
   private void go(Step.Kind kind, StoredState to, String sentence) {
     Kept there = decoded(to);
-    store.go(kind, to.id(), sentence, clock.instant());
-    went(there);
+    went(there, store.go(kind, to.id(), sentence, clock.instant()));
   }
 
   /** What was done since a revision, the oldest first. */
@@ -197,9 +204,9 @@ final class History implements AutoCloseable {
     store.close();
   }
 
-  private void went(Kept there) {
-    step = store.last().orElseThrow();
-    now = there.at(step.revision());
+  private void went(Kept there, Step made) {
+    step = made;
+    now = there.at(made.revision());
     look();
   }
 

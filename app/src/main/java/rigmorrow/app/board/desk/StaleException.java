@@ -1,10 +1,13 @@
 package rigmorrow.app.board.desk;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Somebody else changed the plan since the revision that a wish is about. Nothing was done. */
 public final class StaleException extends RuntimeException {
   private static final long serialVersionUID = 1L;
+
+  private static final int MOST_NAMED = 5;
 
   private final long revision;
   private final transient List<String> since;
@@ -28,7 +31,12 @@ public final class StaleException extends RuntimeException {
           + revision
           + ".";
     }
-    return "The plan was changed since: " + String.join("; ", since) + ".";
+    String named = since.stream().limit(MOST_NAMED).collect(Collectors.joining("; "));
+    int more = since.size() - MOST_NAMED;
+    return "The plan was changed since: "
+        + named
+        + (more > 0 ? "; and " + more + " more" : "")
+        + ".";
   }
 
   /** The board's revision now. */

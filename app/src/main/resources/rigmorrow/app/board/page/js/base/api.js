@@ -30,8 +30,13 @@ async function answer(path, options) {
     }
     throw new Refusal(0, {message: 'The board\'s server does not answer. Is "rigmorrow board" still running?'});
   }
-  const body = await response.json().catch(() => null);
-  if (!response.ok) {
+  const body = await response.json().catch(failure => {
+    if (failure instanceof DOMException && failure.name === 'AbortError') {
+      throw failure; // taken back while the answer came in
+    }
+    return null;
+  });
+  if (!response.ok || body === null) {
     throw new Refusal(response.status, body);
   }
   return body;

@@ -238,6 +238,7 @@ function begin(rows, list, other) {
   timeline.body.emitter.emit('_change', {queue: true});
   timeline.on('changed', () => {
     placeGrounds(timeline);
+    reachRows();
     tell('chart-changed', null);
   });
   tell('chart-made', timeline);
@@ -261,13 +262,33 @@ function firstWindow() {
   return {start: desk.clock.millis(day.start), end: desk.clock.millis(day.end)};
 }
 
+/** The part that scrolls when there are more rows than room. @returns {HTMLElement | null} */
+const scroller = () => byId('chart').querySelector('.vis-left.vis-vertical-scroll');
+
+/** Where rows are out of sight, the Tab key leads to the part that scrolls them. */
+function reachRows() {
+  const part = scroller();
+  if (part && part.scrollHeight > part.clientHeight) {
+    part.tabIndex = 0;
+    part.setAttribute('role', 'group');
+    part.setAttribute('aria-label', 'Rows of the chart, arrows scroll');
+  } else {
+    part?.removeAttribute('tabindex');
+  }
+}
+
+/** True for a key that scrolls the rows. */
+export function scrollsRows(event) {
+  return event.target === scroller();
+}
+
 /** Pixels by which the rows are scrolled down. */
 function scrolled() {
-  return byId('chart').querySelector('.vis-left.vis-vertical-scroll')?.scrollTop ?? 0;
+  return scroller()?.scrollTop ?? 0;
 }
 
 function scrollTo(top) {
-  const bar = byId('chart').querySelector('.vis-left.vis-vertical-scroll');
+  const bar = scroller();
   if (bar && top > 0) {
     bar.scrollTop = top;
   }

@@ -35,6 +35,7 @@ export function take(board) {
     desk.selected = null;
   }
   tell('board', board);
+  document.body.dataset.revision = String(board.revision);
 }
 
 let loading = null;

@@ -3,7 +3,7 @@
 import {byId, writing} from '../base/dom.js';
 import {tell} from '../base/bus.js';
 import {recall, remember} from '../base/keep-in-mind.js';
-import {chart} from '../chart/chart.js';
+import {chart, scrollsRows} from '../chart/chart.js';
 import {currentBar, focusBar, neighbour} from '../chart/focus.js';
 import {hidePeek} from '../chart/peek.js';
 import {fitDay, pan, zoom} from '../chart/zoom.js';
@@ -30,7 +30,7 @@ export function setSingleKeys(on) {
 const WALK = new Set(['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown', 'Home', 'End']);
 
 function chartKey(event) {
-  if (event.ctrlKey || event.metaKey || event.altKey || !chart()) {
+  if (event.ctrlKey || event.metaKey || event.altKey || !chart() || scrollsRows(event)) {
     return false;
   }
   if (moveKey(event)) {

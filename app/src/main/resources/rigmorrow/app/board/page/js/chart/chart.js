@@ -9,6 +9,7 @@ import {dayWindow} from './days.js';
 import {layGrounds, placeGrounds} from './grounds.js';
 import {indent, rowLabel} from './labels.js';
 import {chartOf} from './rows.js';
+import {reachRows, scrolled, scrollTo} from './scroll.js';
 
 const {Timeline, DataSet} = globalThis.vis;
 
@@ -260,38 +261,6 @@ function watchSize(holder) {
 function firstWindow() {
   const day = dayWindow(0);
   return {start: desk.clock.millis(day.start), end: desk.clock.millis(day.end)};
-}
-
-/** The part that scrolls when there are more rows than room. @returns {HTMLElement | null} */
-const scroller = () => byId('chart').querySelector('.vis-left.vis-vertical-scroll');
-
-/** Where rows are out of sight, the Tab key leads to the part that scrolls them. */
-function reachRows() {
-  const part = scroller();
-  if (part && part.scrollHeight > part.clientHeight) {
-    part.tabIndex = 0;
-    part.setAttribute('role', 'group');
-    part.setAttribute('aria-label', 'Rows of the chart, arrows scroll');
-  } else {
-    part?.removeAttribute('tabindex');
-  }
-}
-
-/** True for a key that scrolls the rows. */
-export function scrollsRows(event) {
-  return event.target === scroller();
-}
-
-/** Pixels by which the rows are scrolled down. */
-function scrolled() {
-  return scroller()?.scrollTop ?? 0;
-}
-
-function scrollTo(top) {
-  const bar = scroller();
-  if (bar && top > 0) {
-    bar.scrollTop = top;
-  }
 }
 
 hear('board', () => {

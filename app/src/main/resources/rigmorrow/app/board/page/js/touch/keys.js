@@ -3,9 +3,10 @@
 import {byId, writing} from '../base/dom.js';
 import {tell} from '../base/bus.js';
 import {recall, remember} from '../base/keep-in-mind.js';
-import {chart, scrollsRows} from '../chart/chart.js';
+import {chart} from '../chart/chart.js';
 import {currentBar, focusBar, neighbour} from '../chart/focus.js';
 import {hidePeek} from '../chart/peek.js';
+import {scrollsRows} from '../chart/scroll.js';
 import {fitDay, pan, zoom} from '../chart/zoom.js';
 import {desk, select} from '../plan/desk.js';
 import {drop, proposal, propose} from '../plan/proposal.js';

@@ -1,4 +1,4 @@
-/** The rows of the chart where there are more than there is room for. */
+/** Scrolling among the chart's rows. */
 
 import {byId} from '../base/dom.js';
 
@@ -27,7 +27,7 @@ export function scrolled() {
   return scroller()?.scrollTop ?? 0;
 }
 
-/** @param {number} top in pixels */
+/** @param {number} top pixels to scroll the rows down to */
 export function scrollTo(top) {
   const bar = scroller();
   if (bar && top > 0) {

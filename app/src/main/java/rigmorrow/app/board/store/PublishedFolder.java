@@ -1,6 +1,7 @@
 package rigmorrow.app.board.store;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -21,17 +22,22 @@ public final class PublishedFolder {
   /** Its name in the board's folder. */
   public static final String NAME = "published";
 
-  /** Says which version the files are of. */
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  /** Says which version of which board the files are of. */
   private static final String VERSION = "version.json";
 
+  private final String board;
   private final Path path;
   private final Path draft;
   private final Path before;
 
   /**
    * @param folder of the board
+   * @param board its id; a folder may hold what another board published
    */
-  public PublishedFolder(Path folder) {
+  public PublishedFolder(Path folder, String board) {
+    this.board = board;
     this.path = folder.resolve(NAME);
     this.draft = folder.resolve(NAME + ".new");
     this.before = folder.resolve(NAME + ".old");
@@ -40,7 +46,8 @@ public final class PublishedFolder {
   /**
    * Puts what an interrupted change left behind in order.
    *
-   * @return number of the version whose files are in the folder; 0 for none
+   * @return number of the board's version whose files are in the folder; 0 for none, or files of
+   *     another board
    */
   public int recover() throws IOException {
     if (!Files.exists(path) && Files.exists(before)) {
@@ -53,7 +60,8 @@ public final class PublishedFolder {
       return 0;
     }
     try {
-      return new ObjectMapper().readTree(Files.readAllBytes(version)).path("version").asInt(0);
+      JsonNode said = JSON.readTree(Files.readAllBytes(version));
+      return said.path("board").asText().equals(board) ? said.path("version").asInt(0) : 0;
     } catch (JsonProcessingException e) {
       return 0; // Somebody else wrote there; what the store says of it counts.
     }
@@ -68,7 +76,8 @@ public final class PublishedFolder {
     delete(draft);
     Files.createDirectories(draft);
     PlanOutput.write(draft, batch, plan);
-    OutputFiles.write(draft.resolve(VERSION), "{\"version\": " + number + "}\n");
+    String said = JSON.createObjectNode().put("board", board).put("version", number).toString();
+    OutputFiles.write(draft.resolve(VERSION), said + "\n");
     delete(before);
     if (Files.exists(path)) {
       Files.move(path, before);

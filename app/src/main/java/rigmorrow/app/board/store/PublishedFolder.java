@@ -28,16 +28,28 @@ public final class PublishedFolder {
   private static final String VERSION = "version.json";
 
   private final String board;
+  private final Mover mover;
   private final Path path;
   private final Path draft;
   private final Path before;
+
+  /** Gives a folder another name. */
+  @FunctionalInterface
+  interface Mover {
+    void move(Path from, Path to) throws IOException;
+  }
 
   /**
    * @param folder of the board
    * @param board its id; a folder may hold what another board published
    */
   public PublishedFolder(Path folder, String board) {
+    this(folder, board, Files::move);
+  }
+
+  PublishedFolder(Path folder, String board, Mover mover) {
     this.board = board;
+    this.mover = mover;
     this.path = folder.resolve(NAME);
     this.draft = folder.resolve(NAME + ".new");
     this.before = folder.resolve(NAME + ".old");
@@ -68,7 +80,8 @@ public final class PublishedFolder {
   }
 
   /**
-   * Changes the files for those of another version.
+   * Changes the files for those of another version. Where it fails the files of the one before are
+   * where they were.
    *
    * @param number of the version
    */
@@ -79,10 +92,18 @@ public final class PublishedFolder {
     String said = JSON.createObjectNode().put("board", board).put("version", number).toString();
     OutputFiles.write(draft.resolve(VERSION), said + "\n");
     delete(before);
-    if (Files.exists(path)) {
-      Files.move(path, before);
+    boolean first = !Files.exists(path);
+    if (!first) {
+      mover.move(path, before);
     }
-    Files.move(draft, path);
+    try {
+      mover.move(draft, path);
+    } catch (IOException | RuntimeException e) {
+      if (!first) {
+        mover.move(before, path);
+      }
+      throw e;
+    }
     delete(before);
   }
 

@@ -4,6 +4,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -21,7 +22,9 @@ import rigmorrow.app.board.api.Refusal;
 import rigmorrow.app.board.desk.RefusedTouchException;
 import rigmorrow.app.board.desk.SearchingException;
 import rigmorrow.app.board.desk.StaleException;
+import rigmorrow.app.board.store.StoreException;
 import rigmorrow.app.board.view.ProblemView;
+import rigmorrow.app.files.FileFailures;
 import rigmorrow.app.files.RefusedException;
 import rigmorrow.data.problem.InputException;
 
@@ -34,6 +37,7 @@ final class Failures {
   private static final int FAULT_STATUS = 500;
   private static final int CONFLICT = 409;
   private static final int UNPROCESSABLE = 422;
+  private static final int UNSTORED = 507;
 
   private Failures() {}
 
@@ -62,6 +66,11 @@ final class Failures {
                 e.problems().stream()
                     .map(problem -> problem.line() + ".")
                     .collect(Collectors.joining(" "))));
+    config.routes.exception(
+        StoreException.class, (e, context) -> unstored(e, context, message(e) + "."));
+    config.routes.exception(
+        UncheckedIOException.class,
+        (e, context) -> unstored(e, context, FileFailures.sentence(e.getCause())));
     config.routes.exception(HttpResponseException.class, Failures::ofServer);
     config.routes.exception(Exception.class, Failures::fault);
     config.router.javaLangErrorHandler(
@@ -91,6 +100,12 @@ final class Failures {
           default -> HttpStatus.getMessage(e.getStatus()) + ".";
         };
     answer(context, e.getStatus(), words);
+  }
+
+  /** The disk may be full, or somebody took the folder away: the planner can do something. */
+  private static void unstored(Exception e, Context context, String message) {
+    LOG.warn("{} {} could not be stored", context.method(), context.path(), e);
+    answer(context, UNSTORED, message);
   }
 
   private static void fault(Exception e, Context context) {

@@ -37,6 +37,7 @@ final class Failures {
   private static final int FAULT_STATUS = 500;
   private static final int CONFLICT = 409;
   private static final int UNPROCESSABLE = 422;
+  private static final int LOCKED = 423;
   private static final int UNSTORED = 507;
 
   private Failures() {}
@@ -52,7 +53,7 @@ final class Failures {
                 CONFLICT,
                 new ProblemView(message(e), e.revision(), e.since(), List.of())));
     config.routes.exception(
-        SearchingException.class, (e, context) -> answer(context, CONFLICT, message(e)));
+        SearchingException.class, (e, context) -> answer(context, LOCKED, message(e)));
     config.routes.exception(
         RefusedTouchException.class, (e, context) -> answer(context, UNPROCESSABLE, message(e)));
     config.routes.exception(

@@ -164,7 +164,14 @@ class ApiDescriptionTest {
   private void search() {
     wish("/api/search", 400, "{\"revision\":%d,\"seconds\":0}".formatted(board.revision()));
     wish("/api/search", 202, "{\"revision\":%d,\"seconds\":60}".formatted(board.revision()));
-    wish("/api/keep", 409, board.move(board.revision()));
+    for (String path : List.of("/api/keep", "/api/try")) {
+      wish(path, 423, board.move(board.revision()));
+    }
+    for (String path : List.of("/api/undo", "/api/redo")) {
+      wish(path, 423, revision());
+    }
+    wish("/api/versions/{n}/restore", 423, "/api/versions/1/restore", revision());
+    wish("/api/search", 423, "{\"revision\":%d,\"seconds\":60}".formatted(board.revision()));
     wish("/api/search/stop", 200, "{}");
   }
 

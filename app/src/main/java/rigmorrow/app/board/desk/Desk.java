@@ -57,17 +57,22 @@ public final class Desk implements AutoCloseable {
 
   /** The plan there is. */
   public BoardState now() {
-    return keeper.shown().state();
+    return glance().state();
+  }
+
+  /** The plan there is and what can be done with it, all of one moment. */
+  public Glance glance() {
+    return keeper.shown();
   }
 
   /** What would be undone; null when there is nothing. */
   public @Nullable String undoSentence() {
-    return keeper.shown().undo();
+    return glance().undo();
   }
 
   /** What would be done again; null when there is nothing. */
   public @Nullable String redoSentence() {
-    return keeper.shown().redo();
+    return glance().redo();
   }
 
   /** True while a search runs and the plan cannot be changed. */

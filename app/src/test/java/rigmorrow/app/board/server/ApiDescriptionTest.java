@@ -107,6 +107,7 @@ class ApiDescriptionTest {
     wish("/api/try", 200, board.move(board.revision()));
     wish("/api/keep", 200, board.move(board.revision()));
     wish("/api/keep", 409, board.move(board.revision() - 1));
+    pins();
     String unknown = TestBoard.touch(board.revision(), "LEAVE_OUT", "nobody", "");
     wish("/api/try", 200, unknown);
     wish("/api/keep", 422, unknown);
@@ -115,6 +116,21 @@ class ApiDescriptionTest {
     wish("/api/redo", 200, revision());
     wish("/api/undo", 409, "{\"revision\":0}");
     wish("/api/redo", 400, "{\"revision\":\"last\"}");
+  }
+
+  /** A pin comes with its touch: one step, and one to take back. */
+  private void pins() {
+    String move = board.move(board.revision());
+    wish("/api/keep", 400, move.replace("}}", ",\"pin\":null}}"));
+    wish("/api/keep", 200, move.replace("}}", ",\"pin\":true}}"));
+    var pins = board.desk.now().batch().shotList().pins();
+    assertThat(pins).hasSize(1);
+    assertThat(pins.get(0).place()).isZero();
+    assertThat(board.desk.undoSentence()).endsWith(", and pin it there");
+    wish("/api/undo", 200, revision());
+    assertThat(board.desk.now().batch().shotList().pins()).isEmpty();
+    String without = board.move(board.revision()).replace("}}", ",\"pin\":false}}");
+    wish("/api/try", 200, without);
   }
 
   private void versions() {

@@ -11,7 +11,6 @@ import rigmorrow.app.board.touch.Ground;
 import rigmorrow.app.board.touch.Hand;
 import rigmorrow.app.board.touch.Touch;
 import rigmorrow.app.files.RefusedException;
-import rigmorrow.model.explain.Cost;
 import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.explain.Trouble;
 import rigmorrow.model.plan.Orders;
@@ -225,16 +224,16 @@ public final class Desk implements AutoCloseable {
    * @throws IllegalArgumentException when there is no such version
    */
   public BoardState state(int version) {
-    return version == 0 ? now() : keeper.read(history -> history.version(version).state());
+    return version == 0 ? now() : kept(version).state();
   }
 
   /**
-   * What a plan that was put by costs; 0 for the plan there is.
+   * A plan that was put by with its cost, both of one moment; 0 for the plan there is.
    *
    * @throws IllegalArgumentException when there is no such version
    */
-  public Cost cost(int version) {
-    return keeper.read(history -> (version == 0 ? history.now() : history.version(version)).cost());
+  public Kept kept(int version) {
+    return keeper.read(history -> version == 0 ? history.now() : history.version(version));
   }
 
   /**

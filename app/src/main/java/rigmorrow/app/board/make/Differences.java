@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.board.desk.BoardState;
+import rigmorrow.app.board.desk.Kept;
 import rigmorrow.app.board.view.VersionView.DifferenceView;
 import rigmorrow.app.board.view.VersionView.MoveView;
 import rigmorrow.app.explain.CostChanges;
 import rigmorrow.app.report.Times;
-import rigmorrow.model.explain.Cost;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
@@ -38,13 +38,14 @@ public final class Differences {
   }
 
   /** The view of two plans with their costs. */
-  public static DifferenceView of(
-      BoardState before, Cost costBefore, BoardState after, Cost costAfter) {
+  public static DifferenceView of(Kept first, Kept second) {
+    BoardState before = first.state();
+    BoardState after = second.state();
     Differences differences = new Differences(before, after);
     return new DifferenceView(
         Figures.of(before.batch(), before.plan()),
         Figures.of(after.batch(), after.plan()),
-        CostChanges.of(costBefore, costAfter, differences.timesAfter),
+        CostChanges.of(first.cost(), second.cost(), differences.timesAfter),
         differences.moves());
   }
 

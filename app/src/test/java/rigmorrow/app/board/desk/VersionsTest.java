@@ -65,8 +65,8 @@ class VersionsTest {
       assertThat(desk.state(2).plan().rigs()).isEqualTo(after.plan().rigs());
       assertThat(desk.state(0)).isSameAs(desk.now());
       assertThat(desk.state(1).revision()).isEqualTo(1);
-      assertThat(desk.cost(2).leftOutWeight()).isGreaterThan(desk.cost(1).leftOutWeight());
-      assertThat(desk.cost(0)).isEqualTo(desk.cost(2));
+      assertThat(desk.kept(2).cost().leftOutWeight()).isGreaterThan(desk.kept(1).cost().leftOutWeight());
+      assertThat(desk.kept(0).cost()).isEqualTo(desk.kept(2).cost());
       assertThatThrownBy(() -> desk.state(3))
           .isInstanceOf(IllegalArgumentException.class)
           .hasMessage("There is no version 3.");

@@ -102,7 +102,7 @@ class TrialsTest {
     RigPlan rig = longest(before);
     String job = rig.jobs().get(rig.jobs().size() - 1).job();
     BoardState after = desk.keep(before.revision(), new Touch.Move(job, rig.rig(), 0));
-    DifferenceView view = Differences.of(desk.state(1), desk.cost(1), desk.state(0), desk.cost(0));
+    DifferenceView view = Differences.of(desk.kept(1), desk.kept(0));
     assertThat(view.moves().stream().map(MoveView::job).collect(Collectors.toSet())).contains(job);
     MoveView move =
         view.moves().stream().filter(one -> one.job().equals(job)).findFirst().orElseThrow();
@@ -110,7 +110,7 @@ class TrialsTest {
         .startsWith("From " + rig.rig() + ", place " + rig.jobs().size() + ", ")
         .contains(" to " + rig.rig() + ", place 1, ");
     assertThat(view.after()).isEqualTo(Figures.of(after.batch(), after.plan()));
-    DifferenceView same = Differences.of(desk.state(1), desk.cost(1), desk.state(1), desk.cost(1));
+    DifferenceView same = Differences.of(desk.kept(1), desk.kept(1));
     assertThat(same.moves()).isEmpty();
     assertThat(same.costs()).containsExactly("Costs the same.");
   }

@@ -186,17 +186,18 @@ public final class Desk implements AutoCloseable {
   }
 
   /**
-   * Why the plan does with a job what it does.
+   * Why a plan does with a job what it does.
    *
+   * @param state the plan there is, or was a moment ago
    * @throws IllegalArgumentException when there is no such job
    */
-  public Explanation explain(String job) {
-    return asking.explain(now(), job);
+  public Explanation explain(BoardState state, String job) {
+    return asking.explain(state, job);
   }
 
-  /** Every job that is late or left out, in shot list order. */
-  public List<Trouble> troubles() {
-    return asking.troubles(now());
+  /** Every job that is late or left out in a plan, in shot list order. */
+  public List<Trouble> troubles(BoardState state) {
+    return asking.troubles(state);
   }
 
   /**

@@ -104,6 +104,7 @@ class ApiDescriptionTest {
   }
 
   private void touches() {
+    tellWhichPlanAnswersAreAbout();
     wish("/api/try", 200, board.move(board.revision()));
     wish("/api/keep", 200, board.move(board.revision()));
     wish("/api/keep", 409, board.move(board.revision() - 1));
@@ -116,6 +117,14 @@ class ApiDescriptionTest {
     wish("/api/redo", 200, revision());
     wish("/api/undo", 409, "{\"revision\":0}");
     wish("/api/redo", 400, "{\"revision\":\"last\"}");
+  }
+
+  private void tellWhichPlanAnswersAreAbout() {
+    String job = board.desk.now().batch().shotList().jobs().get(0).id();
+    wish("/api/keep", 200, board.move(board.revision()));
+    for (String path : List.of("/api/jobs/" + job + "/why", "/api/troubles")) {
+      assertThat(json(board.get(path)).path("revision").asLong()).isEqualTo(board.revision());
+    }
   }
 
   /** A pin comes with its touch: one step, and one to take back. */

@@ -71,7 +71,7 @@ final class Failures {
         StoreException.class, (e, context) -> unstored(e, context, message(e) + "."));
     config.routes.exception(
         UncheckedIOException.class,
-        (e, context) -> unstored(e, context, FileFailures.sentence(e.getCause())));
+        (e, context) -> unstored(e, context, sentence(e)));
     config.routes.exception(HttpResponseException.class, Failures::ofServer);
     config.routes.exception(Exception.class, Failures::fault);
     config.router.javaLangErrorHandler(
@@ -101,6 +101,11 @@ final class Failures {
           default -> HttpStatus.getMessage(e.getStatus()) + ".";
         };
     answer(context, e.getStatus(), words);
+  }
+
+  private static String sentence(UncheckedIOException e) {
+    IOException cause = e.getCause();
+    return cause == null ? message(e) + "." : FileFailures.sentence(cause);
   }
 
   /** The disk may be full, or somebody took the folder away: the planner can do something. */

@@ -49,6 +49,16 @@ public record ShotList(
     return new ShotList(date, days, otherJobs, List.of());
   }
 
+  /**
+   * The same shot list for other days.
+   *
+   * @param first day that may be planned
+   * @param howMany days may be planned, 1 to 31
+   */
+  public ShotList withDates(LocalDate first, int howMany) {
+    return new ShotList(first, howMany, jobs, pins, heldBack);
+  }
+
   /** The same shot list with other pins. */
   public ShotList withPins(List<Pin> otherPins) {
     return new ShotList(date, days, jobs, otherPins, heldBack);

@@ -1,5 +1,7 @@
 package rigmorrow.app.board.api;
 
+import static java.util.Map.entry;
+
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
@@ -12,16 +14,18 @@ import rigmorrow.app.board.view.ProblemView;
 public final class OpenApi {
   private static final Map<Integer, String> REFUSALS =
       new TreeMap<>(
-          Map.of(
-              400, "The request is not what the interface takes.",
-              401, "The token is missing or another.",
-              403, "The request comes from another site.",
-              404, "There is nothing of that name.",
-              409, "The plan was changed since, or a search runs.",
-              413, "The body is too large.",
-              415, "The body is of another kind.",
-              422, "It cannot be done, and why.",
-              500, "A fault of the program."));
+          Map.ofEntries(
+              entry(400, "The request is not what the interface takes."),
+              entry(401, "The token is missing or another."),
+              entry(403, "The request comes from another site."),
+              entry(404, "There is nothing of that name."),
+              entry(409, "The plan was changed since."),
+              entry(413, "The body is too large."),
+              entry(415, "The body is of another kind."),
+              entry(422, "It cannot be done, and why."),
+              entry(423, "A search runs, and nothing is changed until it ends."),
+              entry(500, "A fault of the program."),
+              entry(507, "A file cannot be written or read, and why.")));
 
   private final Schemas schemas = new Schemas("#/components/schemas/");
   private final ObjectNode document = JsonNodeFactory.instance.objectNode();

@@ -1,5 +1,6 @@
 package rigmorrow.app.board.api;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -18,7 +19,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Describes records as JSON Schema (draft 2020-12, which is what OpenAPI 3.1 takes), as Jackson
  * writes and reads them. A component may be null where it says {@code @Nullable}; records of the
- * view package are always written whole, in others such a component may be left out.
+ * view package are always written whole, in others such a component may be left out, and so may one
+ * with a default value.
  */
 final class Schemas {
   private static final String LOCAL_TIME = "^\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}(:\\d{2})?$";
@@ -98,13 +100,23 @@ final class Schemas {
       AnnotatedType annotated = component.getAnnotatedType();
       boolean nullable = annotated.isAnnotationPresent(Nullable.class);
       ObjectNode schema = schema(annotated);
+      boolean usual = hasDefault(component);
+      if (usual) {
+        schema.put("default", false);
+      }
       properties.set(component.getName(), nullable ? orNull(schema) : schema);
-      if (whole || !nullable) {
+      if (whole || !(nullable || usual)) {
         required.add(component.getName());
       }
     }
     definition.set("required", required);
     definition.put("additionalProperties", false);
+  }
+
+  /** True for a wish that need not be told: false is meant where it is left out. */
+  private static boolean hasDefault(RecordComponent component) {
+    JsonProperty property = component.getAccessor().getAnnotation(JsonProperty.class);
+    return property != null && property.defaultValue().equals("false");
   }
 
   private ObjectNode orNull(ObjectNode schema) {

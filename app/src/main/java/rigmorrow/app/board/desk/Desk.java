@@ -11,7 +11,6 @@ import rigmorrow.app.board.touch.Ground;
 import rigmorrow.app.board.touch.Hand;
 import rigmorrow.app.board.touch.Touch;
 import rigmorrow.app.files.RefusedException;
-import rigmorrow.model.explain.Cost;
 import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.explain.Trouble;
 import rigmorrow.model.plan.Orders;
@@ -57,17 +56,22 @@ public final class Desk implements AutoCloseable {
 
   /** The plan there is. */
   public BoardState now() {
-    return keeper.shown().state();
+    return glance().state();
+  }
+
+  /** The plan there is and what can be done with it, all of one moment. */
+  public Glance glance() {
+    return keeper.shown();
   }
 
   /** What would be undone; null when there is nothing. */
   public @Nullable String undoSentence() {
-    return keeper.shown().undo();
+    return glance().undo();
   }
 
   /** What would be done again; null when there is nothing. */
   public @Nullable String redoSentence() {
-    return keeper.shown().redo();
+    return glance().redo();
   }
 
   /** True while a search runs and the plan cannot be changed. */
@@ -182,17 +186,18 @@ public final class Desk implements AutoCloseable {
   }
 
   /**
-   * Why the plan does with a job what it does.
+   * Why a plan does with a job what it does.
    *
+   * @param state the plan there is, or was a moment ago
    * @throws IllegalArgumentException when there is no such job
    */
-  public Explanation explain(String job) {
-    return asking.explain(now(), job);
+  public Explanation explain(BoardState state, String job) {
+    return asking.explain(state, job);
   }
 
-  /** Every job that is late or left out, in shot list order. */
-  public List<Trouble> troubles() {
-    return asking.troubles(now());
+  /** Every job that is late or left out in a plan, in shot list order. */
+  public List<Trouble> troubles(BoardState state) {
+    return asking.troubles(state);
   }
 
   /**
@@ -220,16 +225,16 @@ public final class Desk implements AutoCloseable {
    * @throws IllegalArgumentException when there is no such version
    */
   public BoardState state(int version) {
-    return version == 0 ? now() : keeper.read(history -> history.version(version).state());
+    return version == 0 ? now() : kept(version).state();
   }
 
   /**
-   * What a plan that was put by costs; 0 for the plan there is.
+   * A plan that was put by with its cost, both of one moment; 0 for the plan there is.
    *
    * @throws IllegalArgumentException when there is no such version
    */
-  public Cost cost(int version) {
-    return keeper.read(history -> (version == 0 ? history.now() : history.version(version)).cost());
+  public Kept kept(int version) {
+    return keeper.read(history -> version == 0 ? history.now() : history.version(version));
   }
 
   /**

@@ -160,14 +160,12 @@ final class History implements AutoCloseable {
   }
 
   /** Notes what no plan can be below; for the state that it was worked out for. */
-  boolean setBounds(long id, PlanBounds bounds) {
+  void setBounds(long id, PlanBounds bounds) {
     store.setBounds(id, bounds);
     remembered.computeIfPresent(id, (key, kept) -> kept.with(bounds));
-    if (now.id() != id) {
-      return false;
+    if (now.id() == id) {
+      now = now.with(bounds);
     }
-    now = now.with(bounds);
-    return true;
   }
 
   Version putBy(String note) {

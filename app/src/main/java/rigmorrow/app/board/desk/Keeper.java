@@ -31,17 +31,9 @@ final class Keeper implements AutoCloseable {
   private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
   private final Object lock = new Object();
   private volatile @Nullable SearchRun search;
-  private volatile Shown shown;
+  private volatile Glance shown;
+  private long changes;
   private boolean closed;
-
-  /**
-   * What anybody may see at any time.
-   *
-   * @param state the plan there is
-   * @param undo what would be undone; null when there is nothing
-   * @param redo what would be done again; null when there is nothing
-   */
-  record Shown(BoardState state, @Nullable String undo, @Nullable String redo) {}
 
   Keeper(History history) {
     this.history = history;
@@ -49,7 +41,7 @@ final class Keeper implements AutoCloseable {
     findBounds();
   }
 
-  Shown shown() {
+  Glance shown() {
     return shown;
   }
 
@@ -92,7 +84,11 @@ final class Keeper implements AutoCloseable {
 
   /** Changes something beside the plan, at any revision; a search may run. */
   <T> T note(Function<History, T> work) {
-    T noted = read(work);
+    T noted;
+    synchronized (lock) {
+      noted = work.apply(history);
+      shown = look();
+    }
     tell();
     return noted;
   }
@@ -173,8 +169,10 @@ final class Keeper implements AutoCloseable {
     return shown.state();
   }
 
-  private Shown look() {
-    return new Shown(history.now().state(), history.undoSentence(), history.redoSentence());
+  private Glance look() {
+    changes++;
+    return new Glance(
+        history.now().state(), history.undoSentence(), history.redoSentence(), changes);
   }
 
   /** Has the bounds of the plan there is worked out where nobody knows them. */
@@ -189,9 +187,10 @@ final class Keeper implements AutoCloseable {
 
   private void foundBounds(long id, PlanBounds known) {
     synchronized (lock) {
-      if (closed || !history.setBounds(id, known)) {
+      if (closed) {
         return;
       }
+      history.setBounds(id, known);
       shown = look();
     }
     tell();

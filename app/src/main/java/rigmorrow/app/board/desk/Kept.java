@@ -7,14 +7,14 @@ import rigmorrow.model.plan.PlanBounds;
 import rigmorrow.model.shot.Batch;
 
 /**
- * A state, decoded.
+ * A state, decoded, with what it costs.
  *
  * @param id of the state in the store
  * @param state what others see of it
  * @param orders that its plan was decoded from
  * @param cost of its plan
  */
-record Kept(long id, BoardState state, Orders orders, Cost cost) {
+public record Kept(long id, BoardState state, Orders orders, Cost cost) {
   Batch batch() {
     return state.batch();
   }

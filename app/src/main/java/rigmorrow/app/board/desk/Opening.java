@@ -57,7 +57,7 @@ final class Opening {
         last = store.last().orElseThrow();
       }
       History history = new History(store, last, clock);
-      PublishedFolder published = new PublishedFolder(folder);
+      PublishedFolder published = new PublishedFolder(folder, store.id());
       reconcile(store, published, clock);
       return new Desk(new Keeper(history), published);
     } catch (IOException e) {

@@ -85,7 +85,7 @@ public record Reading(
     LocalDate date = options.date() == null ? list.date() : options.date();
     int days = options.days() == null ? list.days() : options.days();
     String pins = list.pins().isEmpty() ? "" : ", " + Counted.of(list.pins().size(), "pin");
-    ShotList dated = new ShotList(date, days, list.jobs(), list.pins());
+    ShotList dated = list.withDates(date, days);
     String note = Counted.of(list.jobs().size(), "job") + pins;
     return new Reading(date, days, List.of(note), List.of(), null, dated);
   }

@@ -1,11 +1,11 @@
 package rigmorrow.app.board.make;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import rigmorrow.app.board.desk.BoardState;
+import rigmorrow.app.board.desk.Glance;
 import rigmorrow.app.board.view.BoardView;
 import rigmorrow.app.board.view.BoardView.OperatorView;
 import rigmorrow.app.report.PlanText;
-import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.time.PlanClock;
@@ -24,25 +24,19 @@ public final class BoardViews {
   /**
    * The view of a plan.
    *
-   * @param breaches hard rules that it breaks
-   * @param undo what would be undone; null for nothing
-   * @param redo what would be done again; null for nothing
    * @param searching whether a search runs
    * @throws IllegalArgumentException when the plan is of another batch
    */
-  public BoardView of(
-      long revision,
-      Batch batch,
-      Plan plan,
-      List<Breach> breaches,
-      @Nullable String undo,
-      @Nullable String redo,
-      boolean searching) {
+  public BoardView of(Glance glance, boolean searching) {
+    BoardState state = glance.state();
+    Batch batch = state.batch();
+    Plan plan = state.plan();
     PlanClock clock = PlanClock.of(batch);
     Shared shared = new Shared(batch, plan);
     List<OperatorView> crew = Crew.of(batch, plan);
     return new BoardView(
-        revision,
+        state.revision(),
+        glance.change(),
         batch.floor().name(),
         clock.zone().getId(),
         clock.date().toString(),
@@ -56,9 +50,9 @@ public final class BoardViews {
         new Jobs(batch, plan).all(fits.of(batch)),
         Figures.of(batch, plan),
         CrewHours.of(crew, clock.horizonSeconds()),
-        Breaches.of(breaches),
-        undo,
-        redo,
+        Breaches.of(state.breaches()),
+        glance.undo(),
+        glance.redo(),
         searching,
         PlanText.ADVICE);
   }

@@ -1,6 +1,7 @@
 package rigmorrow.app.board.make;
 
 import java.util.List;
+import rigmorrow.app.board.desk.BoardState;
 import rigmorrow.app.board.view.TroublesView;
 import rigmorrow.app.board.view.TroublesView.TroubleView;
 import rigmorrow.app.board.view.WhyView;
@@ -11,17 +12,18 @@ import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.explain.Move;
 import rigmorrow.model.explain.RigAnswer;
 import rigmorrow.model.explain.Trouble;
-import rigmorrow.model.shot.Batch;
 
 /** Answers to "why", for the page. */
 public final class Whys {
+  private final long revision;
   private final ExplainSentences sentences;
 
   /**
-   * @param batch that was planned
+   * @param state the plan that is asked about
    */
-  public Whys(Batch batch) {
-    this.sentences = new ExplainSentences(batch);
+  public Whys(BoardState state) {
+    this.revision = state.revision();
+    this.sentences = new ExplainSentences(state.batch());
   }
 
   /** The answer about one job. */
@@ -31,6 +33,7 @@ public final class Whys {
             .map(section -> new SectionView(section.heading(), section.sentences()))
             .toList();
     return new WhyView(
+        revision,
         answer.job().id(),
         answer.job().name(),
         sections,
@@ -40,6 +43,7 @@ public final class Whys {
   /** Jobs that are late or left out, a sentence each. */
   public TroublesView of(List<Trouble> troubles) {
     return new TroublesView(
+        revision,
         troubles.stream()
             .map(
                 trouble ->

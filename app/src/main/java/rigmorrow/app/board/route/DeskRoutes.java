@@ -11,6 +11,7 @@ import rigmorrow.app.board.api.Requests.RevisionRequest;
 import rigmorrow.app.board.api.Requests.SearchRequest;
 import rigmorrow.app.board.api.Requests.TouchRequest;
 import rigmorrow.app.board.api.Route;
+import rigmorrow.app.board.desk.BoardState;
 import rigmorrow.app.board.desk.Desk;
 import rigmorrow.app.board.make.Searches;
 import rigmorrow.app.board.make.Trials;
@@ -142,14 +143,15 @@ public final class DeskRoutes {
 
   private void why(Context context) {
     String job = context.pathParam("id");
-    var batch = desk.now().batch();
-    if (batch.shotList().jobs().stream().noneMatch(one -> one.id().equals(job))) {
+    BoardState state = desk.now();
+    if (state.batch().shotList().job(job).isEmpty()) {
       throw Refusal.unknown("There is no job '" + job + "' in the shot list.");
     }
-    Exchange.answer(context, new Whys(batch).of(desk.explain(job)));
+    Exchange.answer(context, new Whys(state).of(desk.explain(state, job)));
   }
 
   private void troubles(Context context) {
-    Exchange.answer(context, new Whys(desk.now().batch()).of(desk.troubles()));
+    BoardState state = desk.now();
+    Exchange.answer(context, new Whys(state).of(desk.troubles(state)));
   }
 }

@@ -1,7 +1,5 @@
 package rigmorrow.app.board.route;
 
-import org.jspecify.annotations.Nullable;
-import rigmorrow.app.board.desk.BoardState;
 import rigmorrow.app.board.desk.Desk;
 import rigmorrow.app.board.make.BoardViews;
 import rigmorrow.app.board.make.FitBook;
@@ -21,18 +19,9 @@ public final class Shown {
     this.desk = desk;
   }
 
-  /** The whole board, of one revision: another tab may change it while it is asked part by part. */
+  /** The whole board, of one moment. */
   public BoardView board() {
-    while (true) {
-      BoardState state = desk.now();
-      @Nullable String undo = desk.undoSentence();
-      @Nullable String redo = desk.redoSentence();
-      boolean searching = desk.searching();
-      if (desk.now().revision() == state.revision()) {
-        return views.of(
-            state.revision(), state.batch(), state.plan(), state.breaches(), undo, redo, searching);
-      }
-    }
+    return views.of(desk.glance(), desk.searching());
   }
 
   /** The fit check of every job. */

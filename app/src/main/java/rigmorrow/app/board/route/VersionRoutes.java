@@ -4,7 +4,9 @@ import io.javalin.http.Context;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import rigmorrow.app.board.api.Exchange;
 import rigmorrow.app.board.api.Parameter;
 import rigmorrow.app.board.api.Refusal;
@@ -18,9 +20,11 @@ import rigmorrow.app.board.desk.Version;
 import rigmorrow.app.board.make.Differences;
 import rigmorrow.app.board.make.Figures;
 import rigmorrow.app.board.view.BoardView;
+import rigmorrow.app.board.view.FiguresView;
 import rigmorrow.app.board.view.VersionView;
 import rigmorrow.app.board.view.VersionView.DifferenceView;
 import rigmorrow.app.board.view.VersionsView;
+import rigmorrow.model.plan.Plan;
 
 /** Plans that were put by: list, put by, publish, bring back, compare. */
 public final class VersionRoutes {
@@ -30,6 +34,15 @@ public final class VersionRoutes {
 
   private final Desk desk;
   private final Shown shown;
+  private final Map<Integer, Seen> seen = new ConcurrentHashMap<>();
+
+  /**
+   * What was seen of a version. A version stays what it is, so that it is decoded once.
+   *
+   * @param change of the board when it was looked at
+   * @param whole false while its plan's bounds may still be found
+   */
+  private record Seen(long change, boolean whole, String at, FiguresView figures) {}
 
   /**
    * @param desk with the plans
@@ -81,10 +94,14 @@ public final class VersionRoutes {
    * @throws Refusal when there is none
    */
   static BoardState state(Desk desk, int number) {
+    requireKnown(desk, number);
+    return desk.state(number);
+  }
+
+  private static void requireKnown(Desk desk, int number) {
     if (number != 0 && desk.versions().stream().noneMatch(one -> one.number() == number)) {
       throw Refusal.unknown("There is no version " + number + ".");
     }
-    return desk.state(number);
   }
 
   private void versions(Context context) {
@@ -104,9 +121,9 @@ public final class VersionRoutes {
   private void compare(Context context) {
     int before = number(context, "before");
     int after = number(context, "after");
-    BoardState first = state(desk, before);
-    BoardState second = state(desk, after);
-    Exchange.answer(context, Differences.of(first, desk.cost(before), second, desk.cost(after)));
+    requireKnown(desk, before);
+    requireKnown(desk, after);
+    Exchange.answer(context, Differences.of(desk.kept(before), desk.kept(after)));
   }
 
   private void publish(Context context) {
@@ -115,7 +132,7 @@ public final class VersionRoutes {
     if (number == 0) {
       throw Refusal.unknown("There is no version 0: put the plan by first.");
     }
-    state(desk, number);
+    requireKnown(desk, number);
     desk.publish(number);
     Exchange.answer(
         context,
@@ -132,7 +149,7 @@ public final class VersionRoutes {
     if (number == 0) {
       throw Refusal.unknown("There is no version 0 to bring back.");
     }
-    state(desk, number);
+    requireKnown(desk, number);
     desk.restore(wish.revision(), number);
     Exchange.answer(context, shown.board());
   }
@@ -143,16 +160,26 @@ public final class VersionRoutes {
   }
 
   private VersionView view(Version version) {
-    BoardState state = desk.state(version.number());
+    long change = desk.glance().change();
+    Seen known = seen.get(version.number());
+    if (known == null || (!known.whole() && known.change() != change)) {
+      known = look(version, change);
+      seen.put(version.number(), known);
+    }
     return new VersionView(
-        version.number(),
-        version.note(),
+        version.number(), version.note(), known.at(), version.published(), known.figures());
+  }
+
+  private Seen look(Version version, long change) {
+    BoardState state = desk.state(version.number());
+    Plan plan = state.plan();
+    String at =
         version
             .at()
             .truncatedTo(ChronoUnit.SECONDS)
             .atZone(state.batch().floor().zone())
-            .format(DateTimeFormatter.ISO_OFFSET_DATE_TIME),
-        version.published(),
-        Figures.of(state.batch(), state.plan()));
+            .format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);
+    boolean whole = plan.bounds() != null || plan.figures().hard() > 0;
+    return new Seen(change, whole, at, Figures.of(state.batch(), plan));
   }
 }

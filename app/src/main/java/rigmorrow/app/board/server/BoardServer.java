@@ -116,7 +116,8 @@ public final class BoardServer implements AutoCloseable {
             List.of(
                 Answer.of(
                     "text/event-stream",
-                    "Events 'board' with the revision when the plan, its bounds or its versions changed;"
+                    "Events 'board' with revision and change of the board when the plan, its bounds or"
+                        + " its versions changed;"
                         + " events 'search' with how a search stands.")),
             events::stream));
     all.add(

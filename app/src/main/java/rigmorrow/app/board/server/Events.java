@@ -11,8 +11,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.board.api.BoardJson;
 import rigmorrow.app.board.api.Refusal;
-import rigmorrow.app.board.desk.BoardState;
 import rigmorrow.app.board.desk.Desk;
+import rigmorrow.app.board.desk.Glance;
 import rigmorrow.app.board.desk.SearchProgress;
 import rigmorrow.app.board.make.Searches;
 
@@ -73,7 +73,7 @@ final class Events implements AutoCloseable {
     open.incrementAndGet();
     try {
       long told = -1;
-      @Nullable BoardState state = null;
+      long shown = -1;
       @Nullable SearchProgress search = null;
       while (!client.terminated()) {
         long now = await(told);
@@ -85,17 +85,19 @@ final class Events implements AutoCloseable {
           continue;
         }
         told = now;
-        BoardState newest = desk.now();
+        Glance newest = desk.glance();
         SearchProgress progress = desk.progress();
-        boolean searched = !progress.equals(search);
-        // What is neither of the two is something beside the plan: its bounds or its versions.
-        if (!newest.equals(state) || !searched) {
-          client.sendEvent("board", "{\"revision\":" + newest.revision() + "}");
+        // Apart from the search, which is another each time while it runs.
+        if (newest.change() != shown) {
+          client.sendEvent(
+              "board",
+              "{\"revision\":%d,\"change\":%d}"
+                  .formatted(newest.state().revision(), newest.change()));
         }
-        if (searched && !client.terminated()) {
+        if (!progress.equals(search) && !client.terminated()) {
           client.sendEvent("search", new String(BoardJson.bytes(Searches.of(progress)), UTF_8));
         }
-        state = newest;
+        shown = newest.change();
         search = progress;
         Thread.sleep(PAUSE_MILLIS);
       }

@@ -4,6 +4,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -21,7 +22,9 @@ import rigmorrow.app.board.api.Refusal;
 import rigmorrow.app.board.desk.RefusedTouchException;
 import rigmorrow.app.board.desk.SearchingException;
 import rigmorrow.app.board.desk.StaleException;
+import rigmorrow.app.board.store.StoreException;
 import rigmorrow.app.board.view.ProblemView;
+import rigmorrow.app.files.FileFailures;
 import rigmorrow.app.files.RefusedException;
 import rigmorrow.data.problem.InputException;
 
@@ -34,6 +37,8 @@ final class Failures {
   private static final int FAULT_STATUS = 500;
   private static final int CONFLICT = 409;
   private static final int UNPROCESSABLE = 422;
+  private static final int LOCKED = 423;
+  private static final int UNSTORED = 507;
 
   private Failures() {}
 
@@ -48,7 +53,7 @@ final class Failures {
                 CONFLICT,
                 new ProblemView(message(e), e.revision(), e.since(), List.of())));
     config.routes.exception(
-        SearchingException.class, (e, context) -> answer(context, CONFLICT, message(e)));
+        SearchingException.class, (e, context) -> answer(context, LOCKED, message(e)));
     config.routes.exception(
         RefusedTouchException.class, (e, context) -> answer(context, UNPROCESSABLE, message(e)));
     config.routes.exception(
@@ -62,6 +67,11 @@ final class Failures {
                 e.problems().stream()
                     .map(problem -> problem.line() + ".")
                     .collect(Collectors.joining(" "))));
+    config.routes.exception(
+        StoreException.class, (e, context) -> unstored(e, context, message(e) + "."));
+    config.routes.exception(
+        UncheckedIOException.class,
+        (e, context) -> unstored(e, context, sentence(e)));
     config.routes.exception(HttpResponseException.class, Failures::ofServer);
     config.routes.exception(Exception.class, Failures::fault);
     config.router.javaLangErrorHandler(
@@ -91,6 +101,17 @@ final class Failures {
           default -> HttpStatus.getMessage(e.getStatus()) + ".";
         };
     answer(context, e.getStatus(), words);
+  }
+
+  private static String sentence(UncheckedIOException e) {
+    IOException cause = e.getCause();
+    return cause == null ? message(e) + "." : FileFailures.sentence(cause);
+  }
+
+  /** The disk may be full, or somebody took the folder away: the planner can do something. */
+  private static void unstored(Exception e, Context context, String message) {
+    LOG.warn("{} {} could not be stored", context.method(), context.path(), e);
+    answer(context, UNSTORED, message);
   }
 
   private static void fault(Exception e, Context context) {

@@ -27,9 +27,10 @@ public final class Aside {
   private Aside() {}
 
   /**
-   * Gives the board's file a name with a time stamp.
+   * Gives the board's file a name with a time stamp, and what it has published the same stamp: the
+   * crew must not take the old plan for one of the new board.
    *
-   * @return the new name; nothing when the folder has no board
+   * @return the new name of the file; nothing when the folder has no board
    * @throws RefusedException when another process has the board
    * @throws IOException when the file cannot be renamed; then it is where it was
    */
@@ -39,7 +40,8 @@ public final class Aside {
       return Optional.empty();
     }
     try (FolderLock lock = FolderLock.of(folder)) {
-      Path aside = free(folder, STAMP.format(now));
+      String stamp = STAMP.format(now);
+      Path aside = free(folder, stamp);
       gather(file);
       for (String companion : COMPANIONS) {
         Path from = folder.resolve(BoardStore.NAME + companion);
@@ -47,9 +49,28 @@ public final class Aside {
           Files.move(from, folder.resolve(aside.getFileName() + companion));
         }
       }
-      Files.move(file, aside);
+      Path published = published(folder, stamp);
+      try {
+        Files.move(file, aside);
+      } catch (IOException e) {
+        if (Files.exists(published)) {
+          Files.move(published, folder.resolve(PublishedFolder.NAME));
+        }
+        throw e;
+      }
       return Optional.of(aside);
     }
+  }
+
+  /** Puts the crew's files aside; where they are then, if there were any. */
+  private static Path published(Path folder, String stamp) throws IOException {
+    new PublishedFolder(folder, "").recover();
+    Path published = folder.resolve(PublishedFolder.NAME);
+    Path aside = folder.resolve(PublishedFolder.NAME + "-" + stamp);
+    if (Files.exists(published)) {
+      Files.move(published, aside);
+    }
+    return aside;
   }
 
   /** Takes what a process that was ended left beside the file into it; a damaged file stays so. */

@@ -5,10 +5,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
+import java.util.UUID;
 import org.sqlite.SQLiteConfig;
 import rigmorrow.app.files.RefusedException;
 import rigmorrow.data.problem.InputProblem;
@@ -80,6 +82,10 @@ final class BoardFile {
           "PRAGMA application_id = " + APPLICATION,
           "PRAGMA user_version = " + FORMAT);
 
+  /** Came later than the others, and is no reason for an older program to refuse the file. */
+  private static final String META =
+      "CREATE TABLE IF NOT EXISTS meta (name TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT";
+
   private final Path path;
 
   BoardFile(Path path) {
@@ -107,6 +113,7 @@ final class BoardFile {
       if (number(connection, "PRAGMA user_version") == 0) {
         create(connection);
       }
+      name(connection);
       return connection;
     } catch (SQLException e) {
       throw new StoreException(path + " cannot be opened: " + e.getMessage(), e);
@@ -156,6 +163,24 @@ final class BoardFile {
       }
     }
     connection.commit();
+  }
+
+  /** Gives a board that has no id one. */
+  private static void name(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute(META);
+    }
+    try (PreparedStatement insert =
+        connection.prepareStatement("INSERT OR IGNORE INTO meta VALUES ('board', ?)")) {
+      insert.setString(1, UUID.randomUUID().toString());
+      insert.executeUpdate();
+    }
+    connection.commit();
+  }
+
+  /** Tells a board from every other, also from one that began in the same folder. */
+  static String id(Connection connection) throws SQLException {
+    return text(connection, "SELECT value FROM meta WHERE name = 'board'");
   }
 
   /** The file is not what this program writes. */

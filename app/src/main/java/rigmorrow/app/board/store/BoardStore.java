@@ -76,6 +76,11 @@ public final class BoardStore implements AutoCloseable {
     }
   }
 
+  /** Tells this board from every other, also from one that began in the same folder. */
+  public synchronized String id() {
+    return read(() -> BoardFile.id(connection));
+  }
+
   /** The last step; none in a new file. */
   public synchronized Optional<Step> last() {
     return read(steps::last);

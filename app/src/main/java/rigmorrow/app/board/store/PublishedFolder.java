@@ -1,6 +1,7 @@
 package rigmorrow.app.board.store;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -21,17 +22,34 @@ public final class PublishedFolder {
   /** Its name in the board's folder. */
   public static final String NAME = "published";
 
-  /** Says which version the files are of. */
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  /** Says which version of which board the files are of. */
   private static final String VERSION = "version.json";
 
+  private final String board;
+  private final Mover mover;
   private final Path path;
   private final Path draft;
   private final Path before;
 
+  /** Gives a folder another name. */
+  @FunctionalInterface
+  interface Mover {
+    void move(Path from, Path to) throws IOException;
+  }
+
   /**
    * @param folder of the board
+   * @param board its id; a folder may hold what another board published
    */
-  public PublishedFolder(Path folder) {
+  public PublishedFolder(Path folder, String board) {
+    this(folder, board, Files::move);
+  }
+
+  PublishedFolder(Path folder, String board, Mover mover) {
+    this.board = board;
+    this.mover = mover;
     this.path = folder.resolve(NAME);
     this.draft = folder.resolve(NAME + ".new");
     this.before = folder.resolve(NAME + ".old");
@@ -40,7 +58,8 @@ public final class PublishedFolder {
   /**
    * Puts what an interrupted change left behind in order.
    *
-   * @return number of the version whose files are in the folder; 0 for none
+   * @return number of the board's version whose files are in the folder; 0 for none, or files of
+   *     another board
    */
   public int recover() throws IOException {
     if (!Files.exists(path) && Files.exists(before)) {
@@ -53,14 +72,16 @@ public final class PublishedFolder {
       return 0;
     }
     try {
-      return new ObjectMapper().readTree(Files.readAllBytes(version)).path("version").asInt(0);
+      JsonNode said = JSON.readTree(Files.readAllBytes(version));
+      return said.path("board").asText().equals(board) ? said.path("version").asInt(0) : 0;
     } catch (JsonProcessingException e) {
       return 0; // Somebody else wrote there; what the store says of it counts.
     }
   }
 
   /**
-   * Changes the files for those of another version.
+   * Changes the files for those of another version. Where it fails the files of the one before are
+   * where they were.
    *
    * @param number of the version
    */
@@ -68,12 +89,21 @@ public final class PublishedFolder {
     delete(draft);
     Files.createDirectories(draft);
     PlanOutput.write(draft, batch, plan);
-    OutputFiles.write(draft.resolve(VERSION), "{\"version\": " + number + "}\n");
+    String said = JSON.createObjectNode().put("board", board).put("version", number).toString();
+    OutputFiles.write(draft.resolve(VERSION), said + "\n");
     delete(before);
-    if (Files.exists(path)) {
-      Files.move(path, before);
+    boolean first = !Files.exists(path);
+    if (!first) {
+      mover.move(path, before);
     }
-    Files.move(draft, path);
+    try {
+      mover.move(draft, path);
+    } catch (IOException | RuntimeException e) {
+      if (!first) {
+        mover.move(before, path);
+      }
+      throw e;
+    }
     delete(before);
   }
 

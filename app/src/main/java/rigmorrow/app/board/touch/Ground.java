@@ -49,6 +49,26 @@ public record Ground(Batch batch, Orders orders) {
     return batch.shotList().heldBack().contains(job);
   }
 
+  /** The orders with two jobs in each other's place. */
+  Orders swapped(String job, String other) {
+    return new Orders(
+        orders.byRig().stream()
+            .map(jobs -> jobs.stream().map(one -> swapped(one, job, other)).toList())
+            .toList());
+  }
+
+  private static String swapped(String one, String job, String other) {
+    return one.equals(job) ? other : one.equals(other) ? job : one;
+  }
+
+  /** A pin of a job to rig and place in other orders; a start it was pinned to there stays. */
+  Pin pinTo(String job, Orders there) {
+    int rig = there.rigOf(job);
+    Pin old = pin(job).filter(pin -> pin.rig().equals(rig(rig))).orElse(null);
+    int place = there.byRig().get(rig).indexOf(job);
+    return new Pin(job, rig(rig), place, old == null ? null : old.startsAt(), PinState.PLANNED);
+  }
+
   /** Ids of the jobs that are running or done. */
   Set<String> fixed() {
     Set<String> fixed = new HashSet<>();

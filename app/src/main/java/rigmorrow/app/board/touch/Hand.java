@@ -3,6 +3,7 @@ package rigmorrow.app.board.touch;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -65,8 +66,8 @@ public final class Hand {
     if (touch instanceof Touch.LeaveOut) {
       return leaveOut(touch, job.get());
     }
-    if (touch instanceof Touch.TakeIn) {
-      return takeIn(touch, job.get());
+    if (touch instanceof Touch.TakeIn takeIn) {
+      return takeIn(takeIn, job.get());
     }
     if (touch instanceof Touch.Hold hold) {
       return hold(hold);
@@ -97,7 +98,8 @@ public final class Hand {
       refusals.add(words.job(id) + " is at " + words.where(id) + " already.");
       return refused(move);
     }
-    return new Touched(words.moved(id, there), List.of(), released(id), there);
+    Touched moved = new Touched(words.moved(move, there), List.of(), released(id), there);
+    return move.pin() ? pinned(move, moved, List.of(id)) : moved;
   }
 
   private Touched swap(Touch.Swap swap, ShotJob job) {
@@ -120,11 +122,9 @@ public final class Hand {
     if (!refusals.none()) {
       return refused(swap);
     }
-    List<List<String>> byRig =
-        ground.orders().byRig().stream()
-            .map(jobs -> jobs.stream().map(one -> swapped(one, job.id(), other.id())).toList())
-            .toList();
-    return new Touched(words.wish(swap), List.of(), ground.batch(), new Orders(byRig));
+    Orders there = ground.swapped(job.id(), other.id());
+    Touched swapped = new Touched(words.wish(swap), List.of(), ground.batch(), there);
+    return swap.pin() ? pinned(swap, swapped, List.of(job.id(), other.id())) : swapped;
   }
 
   private void goes(ShotJob job, ShotJob to) {
@@ -134,10 +134,6 @@ public final class Hand {
     if (ground.orders().rigOf(job.id()) != ground.orders().rigOf(to.id())) {
       refusals.takes(job, rig, ground);
     }
-  }
-
-  private static String swapped(String one, String job, String other) {
-    return one.equals(job) ? other : one.equals(other) ? job : one;
   }
 
   private Touched leaveOut(Touch touch, ShotJob job) {
@@ -160,7 +156,7 @@ public final class Hand {
         ground.seated(ground.orders().without(id)));
   }
 
-  private Touched takeIn(Touch touch, ShotJob job) {
+  private Touched takeIn(Touch.TakeIn touch, ShotJob job) {
     String id = job.id();
     if (ground.planned(id)) {
       refusals.add(words.job(id) + " is planned already: " + words.where(id) + ".");
@@ -176,7 +172,8 @@ public final class Hand {
       return refused(touch);
     }
     Orders there = ground.seated(cheapest);
-    return new Touched(words.takenIn(id, there), List.of(), batch, there);
+    Touched taken = new Touched(words.takenIn(touch, there), List.of(), batch, there);
+    return touch.pin() ? pinned(touch, taken, List.of(id)) : taken;
   }
 
   private Touched hold(Touch.Hold hold) {
@@ -251,6 +248,23 @@ public final class Hand {
             List.of(),
             list(list -> list.withJob(job.id(), one -> one.withWeight(touch.weight()))),
             ground.orders())
+        : refused(touch);
+  }
+
+  /** The same with jobs pinned to where they end up. */
+  private Touched pinned(Touch touch, Touched done, List<String> ids) {
+    Batch batch = Objects.requireNonNull(done.batch());
+    Orders there = Objects.requireNonNull(done.orders());
+    List<Pin> pins = new ArrayList<>(batch.shotList().pins());
+    for (String id : ids) {
+      Pin pin = ground.pinTo(id, there);
+      pins.removeIf(old -> old.job().equals(id));
+      pins.add(pin);
+      refusals.seat(id, pin.rig(), there.byRig().get(there.rigOf(id)).indexOf(id));
+    }
+    Batch held = new Batch(batch.floor(), batch.shotList().withPins(pins));
+    return refusals.none()
+        ? new Touched(done.sentence(), List.of(), held, there)
         : refused(touch);
   }
 

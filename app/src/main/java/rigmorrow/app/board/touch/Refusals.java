@@ -194,14 +194,14 @@ final class Refusals {
     if (!hold.place() || !ground.planned(hold.job())) {
       return;
     }
-    String rig = ground.rig(ground.orders().rigOf(hold.job()));
-    int place = ground.placeOf(hold.job());
+    seat(hold.job(), ground.rig(ground.orders().rigOf(hold.job())), ground.placeOf(hold.job()));
+  }
+
+  /** Refuses a place that another job is pinned to. */
+  void seat(String job, String rig, int place) {
     for (Pin pin : ground.batch().shotList().pins()) {
       Integer taken = pin.place();
-      if (!pin.job().equals(hold.job())
-          && pin.rig().equals(rig)
-          && taken != null
-          && taken == place) {
+      if (!pin.job().equals(job) && pin.rig().equals(rig) && taken != null && taken == place) {
         add(words.job(pin.job()) + " is pinned to " + TouchWords.place(rig, place) + " already.");
       }
     }

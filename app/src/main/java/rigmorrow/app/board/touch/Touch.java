@@ -1,7 +1,10 @@
 package rigmorrow.app.board.touch;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.annotation.Nulls;
 import java.time.LocalDateTime;
 import org.jspecify.annotations.Nullable;
 
@@ -25,17 +28,53 @@ public sealed interface Touch {
    * Puts a job on a rig; one that is left out is planned with it.
    *
    * @param place 0 for the first; counted among the rig's other jobs, so 0 to their number
+   * @param pin true to pin it to that rig and the place it ends up at
    */
-  record Move(String job, String rig, int place) implements Touch {}
+  record Move(
+      String job,
+      String rig,
+      int place,
+      @JsonProperty(defaultValue = "false") @JsonSetter(nulls = Nulls.AS_EMPTY) boolean pin)
+      implements Touch {
+    /** A move without a pin. */
+    public Move(String job, String rig, int place) {
+      this(job, rig, place, false);
+    }
+  }
 
-  /** Two planned jobs change rigs and places. */
-  record Swap(String job, String other) implements Touch {}
+  /**
+   * Two planned jobs change rigs and places.
+   *
+   * @param pin true to pin both where they end up
+   */
+  record Swap(
+      String job,
+      String other,
+      @JsonProperty(defaultValue = "false") @JsonSetter(nulls = Nulls.AS_EMPTY) boolean pin)
+      implements Touch {
+    /** A swap without pins. */
+    public Swap(String job, String other) {
+      this(job, other, false);
+    }
+  }
 
   /** Takes a job out of the plan; no search puts it back until it is taken in again. */
   record LeaveOut(String job) implements Touch {}
 
-  /** Puts a job that is left out where it costs least. */
-  record TakeIn(String job) implements Touch {}
+  /**
+   * Puts a job that is left out where it costs least.
+   *
+   * @param pin true to pin it there
+   */
+  record TakeIn(
+      String job,
+      @JsonProperty(defaultValue = "false") @JsonSetter(nulls = Nulls.AS_EMPTY) boolean pin)
+      implements Touch {
+    /** A job taken in without a pin. */
+    public TakeIn(String job) {
+      this(job, false);
+    }
+  }
 
   /**
    * Pins a planned job to the rig it is on.

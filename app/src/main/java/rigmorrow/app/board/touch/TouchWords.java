@@ -24,16 +24,16 @@ final class TouchWords {
   String wish(Touch touch) {
     String job = job(touch.job());
     if (touch instanceof Touch.Move move) {
-      return "Move " + job + from(move.job()) + " to " + place(move.rig(), move.place());
+      return "Move " + job + from(move.job()) + " to " + place(move.rig(), move.place()) + pins(move);
     }
     if (touch instanceof Touch.Swap swap) {
-      return "Swap " + job + at(swap.job()) + " and " + job(swap.other()) + at(swap.other());
+      return "Swap " + job + at(swap.job()) + " and " + job(swap.other()) + at(swap.other()) + pins(swap);
     }
     if (touch instanceof Touch.LeaveOut) {
       return "Leave out " + job + at(touch.job());
     }
     if (touch instanceof Touch.TakeIn) {
-      return "Take in " + job;
+      return "Take in " + job + pins(touch);
     }
     if (touch instanceof Touch.Hold hold) {
       return "Pin " + job + holds(hold);
@@ -50,22 +50,29 @@ final class TouchWords {
   }
 
   /** A job that was put where it costs least. */
-  String takenIn(String job, Orders after) {
-    int rig = after.rigOf(job);
-    return "Take in "
-        + job(job)
-        + " at "
-        + place(ground.rig(rig), after.byRig().get(rig).indexOf(job));
+  String takenIn(Touch.TakeIn touch, Orders after) {
+    return "Take in " + job(touch.job()) + " at " + there(touch.job(), after) + pins(touch);
   }
 
   /** A move, with the place at which the job ends up. */
-  String moved(String job, Orders after) {
+  String moved(Touch.Move move, Orders after) {
+    String id = move.job();
+    return "Move " + job(id) + from(id) + " to " + there(id, after) + pins(move);
+  }
+
+  private String there(String job, Orders after) {
     int rig = after.rigOf(job);
-    return "Move "
-        + job(job)
-        + from(job)
-        + " to "
-        + place(ground.rig(rig), after.byRig().get(rig).indexOf(job));
+    return place(ground.rig(rig), after.byRig().get(rig).indexOf(job));
+  }
+
+  private static String pins(Touch touch) {
+    if (touch instanceof Touch.Swap swap) {
+      return swap.pin() ? ", and pin both there" : "";
+    }
+    boolean pin =
+        (touch instanceof Touch.Move move && move.pin())
+            || (touch instanceof Touch.TakeIn takeIn && takeIn.pin());
+    return pin ? ", and pin it there" : "";
   }
 
   /** Id and name. */

@@ -2,8 +2,12 @@ package rigmorrow.app.board.view;
 
 import java.util.List;
 
-/** Jobs that are late or left out. */
-public record TroublesView(List<TroubleView> troubles) {
+/**
+ * Jobs that are late or left out.
+ *
+ * @param revision of the plan that the answer is about
+ */
+public record TroublesView(long revision, List<TroubleView> troubles) {
 
   /**
    * One of them.

@@ -331,11 +331,14 @@ class DeskTest {
   void asksWhyAboutThePlanThereIs() {
     try (Desk desk = open()) {
       String job = jobOn(desk.now(), 0, 0);
-      assertThat(desk.explain(job).times().rig()).isEqualTo(desk.now().plan().rigs().get(0).rig());
+      assertThat(desk.explain(desk.now(), job).times().rig()).isEqualTo(desk.now().plan().rigs().get(0).rig());
+      BoardState before = desk.now();
       desk.keep(1, new Touch.LeaveOut(job));
-      assertThat(desk.explain(job).status().name()).isEqualTo("HELD_BACK");
-      assertThat(desk.troubles()).anyMatch(trouble -> trouble.job().id().equals(job));
-      assertThatThrownBy(() -> desk.explain("ghost"))
+      assertThat(desk.explain(before, job).status().name()).isNotEqualTo("HELD_BACK");
+      assertThat(desk.troubles(before)).noneMatch(trouble -> trouble.job().id().equals(job));
+      assertThat(desk.explain(desk.now(), job).status().name()).isEqualTo("HELD_BACK");
+      assertThat(desk.troubles(desk.now())).anyMatch(trouble -> trouble.job().id().equals(job));
+      assertThatThrownBy(() -> desk.explain(desk.now(), "ghost"))
           .isInstanceOf(IllegalArgumentException.class)
           .hasMessageContaining("ghost");
     }

@@ -3,18 +3,25 @@ package rigmorrow.app.board.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rigmorrow.app.board.store.Aside;
+import rigmorrow.app.board.store.BoardStore;
 import rigmorrow.app.board.store.PublishedFolder;
 import rigmorrow.app.board.touch.Touch;
 import rigmorrow.app.files.PlanOutput;
@@ -58,8 +65,8 @@ class VersionsTest {
       assertThat(desk.state(2).plan().rigs()).isEqualTo(after.plan().rigs());
       assertThat(desk.state(0)).isSameAs(desk.now());
       assertThat(desk.state(1).revision()).isEqualTo(1);
-      assertThat(desk.cost(2).leftOutWeight()).isGreaterThan(desk.cost(1).leftOutWeight());
-      assertThat(desk.cost(0)).isEqualTo(desk.cost(2));
+      assertThat(desk.kept(2).cost().leftOutWeight()).isGreaterThan(desk.kept(1).cost().leftOutWeight());
+      assertThat(desk.kept(0).cost()).isEqualTo(desk.kept(2).cost());
       assertThatThrownBy(() -> desk.state(3))
           .isInstanceOf(IllegalArgumentException.class)
           .hasMessage("There is no version 3.");
@@ -117,7 +124,7 @@ class VersionsTest {
     try (Desk desk = open()) {
       plan = desk.now().plan();
     }
-    PublishedFolder files = new PublishedFolder(folder);
+    PublishedFolder files = new PublishedFolder(folder, "this board");
     files.write(1, DAY, plan);
     Map<String, Long> before = content(published);
     Batch without =
@@ -144,11 +151,63 @@ class VersionsTest {
       assertThat(content(published)).isEqualTo(before);
       assertThat(beside()).doesNotContain("published.new", "published.old");
       assertThat(desk.versions()).extracting(Version::published).containsExactly(true, false);
-      new PublishedFolder(folder).write(2, DAY, desk.now().plan());
+      new PublishedFolder(folder, board(published)).write(2, DAY, desk.now().plan());
     }
     try (Desk desk = open()) {
       assertThat(desk.versions()).extracting(Version::published).containsExactly(false, true);
     }
+  }
+
+  /** Two boards may each have a version 1, and one may begin where the other was. */
+  @Test
+  void takesTheFilesOfAnotherBoardForNoneOfItsOwn() throws IOException {
+    try (Desk desk = open()) {
+      desk.putBy(1, "of the first board");
+      desk.publish(1);
+    }
+    Path published = folder.resolve(PublishedFolder.NAME);
+    Map<String, Long> before = content(published);
+    Files.delete(folder.resolve(BoardStore.NAME));
+    try (Desk desk = open()) {
+      desk.putBy(1, "of the second board");
+      assertThat(desk.versions()).extracting(Version::published).containsExactly(false);
+    }
+    try (Desk desk = open()) {
+      assertThat(desk.versions()).extracting(Version::published).containsExactly(false);
+    }
+    assertThat(content(published)).isEqualTo(before);
+    LocalDateTime now = LocalDateTime.of(2026, 3, 17, 15, 0);
+    assertThat(Aside.put(folder, now)).isPresent();
+    assertThat(content(folder.resolve("published-2026-03-17-150000"))).isEqualTo(before);
+    assertThat(beside())
+        .containsExactlyInAnyOrder(
+            "board.lock", "board-2026-03-17-150000.sqlite", "published-2026-03-17-150000");
+  }
+
+  /** A board of an earlier program has no id; it gets one and is read as before. */
+  @Test
+  void givesABoardOfAnEarlierProgramAnId() throws Exception {
+    try (Desk desk = open()) {
+      desk.putBy(1, "");
+    }
+    try (Connection file =
+            DriverManager.getConnection("jdbc:sqlite:" + folder.resolve(BoardStore.NAME));
+        Statement statement = file.createStatement()) {
+      statement.execute("DROP TABLE meta");
+    }
+    try (Desk desk = open()) {
+      desk.publish(1);
+    }
+    try (BoardStore store = BoardStore.open(folder)) {
+      assertThat(store.id())
+          .hasSize(36)
+          .isEqualTo(board(folder.resolve(PublishedFolder.NAME)));
+    }
+  }
+
+  private static String board(Path published) throws IOException {
+    Path version = published.resolve("version.json");
+    return new ObjectMapper().readTree(Files.readAllBytes(version)).path("board").asText();
   }
 
   private java.util.List<String> beside() throws IOException {

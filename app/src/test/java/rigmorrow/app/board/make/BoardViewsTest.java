@@ -3,6 +3,7 @@ package rigmorrow.app.board.make;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
@@ -14,6 +15,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import rigmorrow.app.board.desk.BoardState;
+import rigmorrow.app.board.desk.Glance;
 import rigmorrow.app.board.view.BoardView;
 import rigmorrow.app.board.view.BoardView.LoadView;
 import rigmorrow.app.board.view.BoardView.OperatorView;
@@ -199,7 +202,8 @@ class BoardViewsTest {
   }
 
   private BoardView view(Batch batch, Plan plan) {
-    return new BoardViews(fits).of(1, batch, plan, List.of(), null, null, false);
+    BoardState state = new BoardState(1, batch, plan, List.of(), "begun", Instant.EPOCH);
+    return new BoardViews(fits).of(new Glance(state, null, null, 1), false);
   }
 
   private static long seconds(List<SpanView> spans) {

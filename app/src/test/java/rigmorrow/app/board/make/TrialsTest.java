@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -23,6 +24,8 @@ import rigmorrow.app.board.view.VersionView.MoveView;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
+import rigmorrow.model.shot.Batch;
+import rigmorrow.model.shot.ShotList;
 
 /** A touch's cost and consequences, as the page shows them before it is kept. */
 class TrialsTest {
@@ -102,7 +105,7 @@ class TrialsTest {
     RigPlan rig = longest(before);
     String job = rig.jobs().get(rig.jobs().size() - 1).job();
     BoardState after = desk.keep(before.revision(), new Touch.Move(job, rig.rig(), 0));
-    DifferenceView view = Differences.of(desk.state(1), desk.cost(1), desk.state(0), desk.cost(0));
+    DifferenceView view = Differences.of(desk.kept(1), desk.kept(0));
     assertThat(view.moves().stream().map(MoveView::job).collect(Collectors.toSet())).contains(job);
     MoveView move =
         view.moves().stream().filter(one -> one.job().equals(job)).findFirst().orElseThrow();
@@ -110,9 +113,55 @@ class TrialsTest {
         .startsWith("From " + rig.rig() + ", place " + rig.jobs().size() + ", ")
         .contains(" to " + rig.rig() + ", place 1, ");
     assertThat(view.after()).isEqualTo(Figures.of(after.batch(), after.plan()));
-    DifferenceView same = Differences.of(desk.state(1), desk.cost(1), desk.state(1), desk.cost(1));
+    DifferenceView same = Differences.of(desk.kept(1), desk.kept(1));
     assertThat(same.moves()).isEmpty();
     assertThat(same.costs()).containsExactly("Costs the same.");
+  }
+
+  @Test
+  void comparesWhatIsAskedOfAJob() {
+    BoardState before = desk.now();
+    desk.putBy(1, "before");
+    RigPlan rig = longest(before);
+    String job = rig.jobs().get(0).job();
+    int weight = before.batch().shotList().job(job).orElseThrow().weight();
+    LocalDateTime due = before.batch().shotList().date().plusDays(2).atTime(15, 30);
+    desk.keep(1, new Touch.Hold(job, true, null));
+    desk.keep(2, new Touch.SetWeight(job, weight + 1));
+    desk.keep(3, new Touch.SetPromise(job, due, false));
+    String sentence = moved(Differences.of(desk.kept(1), desk.kept(0)), job);
+    assertThat(sentence)
+        .contains(
+            "Counts " + (weight + 1) + " instead of " + weight + ".",
+            "Pin: " + rig.rig() + ", place 1 instead of none.")
+        .contains("Promise: Fri 2026-03-06 15:30 instead of ");
+    assertThat(moved(Differences.of(desk.kept(0), desk.kept(1)), job))
+        .contains("Pin: none instead of " + rig.rig() + ", place 1.");
+  }
+
+  /** The same hours of another day are not the same time; nor is one more day another time. */
+  @Test
+  void comparesPlansOfDifferentDaysByTheirDates() {
+    BoardState before = desk.now();
+    desk.putBy(1, "before");
+    Batch batch = before.batch();
+    ShotList list = batch.shotList();
+    String job = longest(before).jobs().get(0).job();
+    ShotList longer = list.withDates(list.date(), 2);
+    desk.replace(1, new Batch(batch.floor(), longer), "two days");
+    DifferenceView same = Differences.of(desk.kept(1), desk.kept(0));
+    assertThat(same.moves()).extracting(MoveView::job).doesNotContain(job);
+    desk.replace(2, new Batch(batch.floor(), list.withDates(list.date().plusDays(1), 1)), "later");
+    String sentence = moved(Differences.of(desk.kept(1), desk.kept(0)), job);
+    assertThat(sentence).contains(list.date().toString(), list.date().plusDays(1).toString());
+  }
+
+  private static String moved(DifferenceView view, String job) {
+    return view.moves().stream()
+        .filter(one -> one.job().equals(job))
+        .findFirst()
+        .orElseThrow()
+        .sentence();
   }
 
   private static RigPlan longest(BoardState state) {

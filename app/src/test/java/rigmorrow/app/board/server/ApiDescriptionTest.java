@@ -104,9 +104,11 @@ class ApiDescriptionTest {
   }
 
   private void touches() {
+    tellWhichPlanAnswersAreAbout();
     wish("/api/try", 200, board.move(board.revision()));
     wish("/api/keep", 200, board.move(board.revision()));
     wish("/api/keep", 409, board.move(board.revision() - 1));
+    pins();
     String unknown = TestBoard.touch(board.revision(), "LEAVE_OUT", "nobody", "");
     wish("/api/try", 200, unknown);
     wish("/api/keep", 422, unknown);
@@ -115,6 +117,29 @@ class ApiDescriptionTest {
     wish("/api/redo", 200, revision());
     wish("/api/undo", 409, "{\"revision\":0}");
     wish("/api/redo", 400, "{\"revision\":\"last\"}");
+  }
+
+  private void tellWhichPlanAnswersAreAbout() {
+    String job = board.desk.now().batch().shotList().jobs().get(0).id();
+    wish("/api/keep", 200, board.move(board.revision()));
+    for (String path : List.of("/api/jobs/" + job + "/why", "/api/troubles")) {
+      assertThat(json(board.get(path)).path("revision").asLong()).isEqualTo(board.revision());
+    }
+  }
+
+  /** A pin comes with its touch: one step, and one to take back. */
+  private void pins() {
+    String move = board.move(board.revision());
+    wish("/api/keep", 400, move.replace("}}", ",\"pin\":null}}"));
+    wish("/api/keep", 200, move.replace("}}", ",\"pin\":true}}"));
+    var pins = board.desk.now().batch().shotList().pins();
+    assertThat(pins).hasSize(1);
+    assertThat(pins.get(0).place()).isZero();
+    assertThat(board.desk.undoSentence()).endsWith(", and pin it there");
+    wish("/api/undo", 200, revision());
+    assertThat(board.desk.now().batch().shotList().pins()).isEmpty();
+    String without = board.move(board.revision()).replace("}}", ",\"pin\":false}}");
+    wish("/api/try", 200, without);
   }
 
   private void versions() {
@@ -164,7 +189,14 @@ class ApiDescriptionTest {
   private void search() {
     wish("/api/search", 400, "{\"revision\":%d,\"seconds\":0}".formatted(board.revision()));
     wish("/api/search", 202, "{\"revision\":%d,\"seconds\":60}".formatted(board.revision()));
-    wish("/api/keep", 409, board.move(board.revision()));
+    for (String path : List.of("/api/keep", "/api/try")) {
+      wish(path, 423, board.move(board.revision()));
+    }
+    for (String path : List.of("/api/undo", "/api/redo")) {
+      wish(path, 423, revision());
+    }
+    wish("/api/versions/{n}/restore", 423, "/api/versions/1/restore", revision());
+    wish("/api/search", 423, "{\"revision\":%d,\"seconds\":60}".formatted(board.revision()));
     wish("/api/search/stop", 200, "{}");
   }
 

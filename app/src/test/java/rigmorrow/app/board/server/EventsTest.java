@@ -84,14 +84,18 @@ class EventsTest {
     List<Tab> tabs = new ArrayList<>();
     for (int i = 0; i < 5; i++) {
       Tab tab = new Tab();
-      assertThat(tab.next("board")).isEqualTo("data: {\"revision\":1}");
+      assertThat(tab.next("board")).startsWith("data: {\"revision\":1,\"change\":");
       assertThat(tab.next("search")).contains("\"state\":\"NONE\"");
       tabs.add(tab);
     }
     assertThat(board.server.streams()).isEqualTo(5);
     assertThat(board.post("/api/keep", board.move(1)).statusCode()).isEqualTo(200);
     for (Tab tab : tabs) {
-      assertThat(tab.next("board")).isEqualTo("data: {\"revision\":2}");
+      String told = tab.next("board");
+      while (told.contains("\"revision\":1,")) { // its bounds may have been found before
+        told = tab.next("board");
+      }
+      assertThat(told).startsWith("data: {\"revision\":2,\"change\":");
       tab.close();
     }
   }
@@ -139,6 +143,35 @@ class EventsTest {
       }
       assertThat(told).containsAnyOf("\"KEPT\"", "\"NO_BETTER\"");
     }
+  }
+
+  /** The search is another each time it is asked; what is beside it must be told all the same. */
+  @Test
+  void tellsOfVersionsWhileASearchRuns() throws Exception {
+    try (Tab tab = new Tab()) {
+      tab.next("search");
+      String wish = "{\"revision\":1,\"seconds\":600}";
+      assertThat(board.post("/api/search", wish).statusCode()).isEqualTo(202);
+      assertThat(tab.next("search")).contains("\"state\":\"RUNNING\"");
+      long before = change();
+      String note = "{\"revision\":1,\"note\":\"meanwhile\"}";
+      assertThat(board.post("/api/versions", note).statusCode()).isEqualTo(200);
+      long putBy = change();
+      assertThat(putBy).isEqualTo(before + 1);
+      String told = "";
+      while (!told.endsWith(",\"change\":" + putBy + "}")) {
+        told = tab.next("board");
+      }
+      assertThat(board.post("/api/versions/1/publish", "{}").statusCode()).isEqualTo(200);
+      assertThat(change()).isEqualTo(putBy + 1);
+      assertThat(tab.next("board"))
+          .isEqualTo("data: {\"revision\":1,\"change\":" + (putBy + 1) + "}");
+      board.post("/api/search/stop", "{}");
+    }
+  }
+
+  private long change() {
+    return json(board.get("/api/board")).path("change").asLong();
   }
 
   @Test

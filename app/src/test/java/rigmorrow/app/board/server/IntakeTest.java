@@ -237,6 +237,36 @@ class IntakeTest {
     assertThat(again.path("table").isNull()).isTrue();
   }
 
+  /** A list that was handed out and comes back is the plan's own, whatever day it is read for. */
+  @Test
+  void keepsWhatIsLeftOutByHandAndPinned() {
+    List<String> jobs =
+        board.desk.now().plan().rigs().stream()
+            .flatMap(rig -> rig.jobs().stream())
+            .map(job -> job.job())
+            .limit(2)
+            .toList();
+    touch("LEAVE_OUT", jobs.get(0), "");
+    touch("HOLD", jobs.get(1), ",\"place\":false");
+    byte[] list = board.get("/api/hand-out/shot-list.json").body();
+    board.post("/api/undo", revision());
+    board.post("/api/undo", revision());
+    JsonNode view = json(board.drop("shot-list.json", list, "?days=2&date=2026-03-09"));
+    String plan = "/api/intake/" + view.path("id").asText() + "/plan";
+    assertThat(board.post(plan, revision()).statusCode()).isEqualTo(200);
+    var taken = board.desk.now().batch().shotList();
+    assertThat(taken.heldBack()).containsExactly(jobs.get(0));
+    assertThat(taken.pins()).extracting(pin -> pin.job()).containsExactly(jobs.get(1));
+    assertThat(taken.date()).isEqualTo("2026-03-09");
+    assertThat(taken.days()).isEqualTo(2);
+    board.post("/api/undo", revision());
+  }
+
+  private static void touch(String kind, String job, String more) {
+    String wish = TestBoard.touch(board.revision(), kind, job, more);
+    assertThat(board.post("/api/keep", wish).statusCode()).isEqualTo(200);
+  }
+
   private static List<String> fromFile(Path file) throws Exception {
     Floor floor = board.desk.now().batch().floor();
     try {

@@ -280,6 +280,69 @@ class HandTest {
         .isEqualTo("No rig can take giant giant.");
   }
 
+  @Test
+  void movesAndPinsInOneStep() {
+    Hand.Touched moved = done(new Touch.Move("b", "platform", 1, true));
+    assertThat(moved.orders()).isEqualTo(done(new Touch.Move("b", "platform", 1)).orders());
+    assertThat(moved.batch().shotList().pins())
+        .containsExactly(new Pin("b", "platform", 1, null, PinState.PLANNED));
+    assertThat(moved.sentence())
+        .isEqualTo("Move b b from table, place 2, to platform, place 2, and pin it there");
+    assertThat(breaches(moved)).isEmpty();
+
+    pin("a", "table", null);
+    Hand.Touched again = done(new Touch.Move("a", "table", 2, true));
+    assertThat(again.batch().shotList().pins())
+        .containsExactly(new Pin("a", "table", 2, null, PinState.PLANNED));
+    assertThat(touch(new Touch.Move("a", "platform", 0, true)).sentence())
+        .endsWith("to platform, place 1, and pin it there");
+  }
+
+  @Test
+  void pinsWhereAJobEndsUpAndNotOnAnothersPlace() {
+    pin("c", "table", 2);
+    Hand.Touched besides = done(new Touch.Move("d", "table", 2, true));
+    assertThat(besides.batch().shotList().pins())
+        .containsExactly(
+            new Pin("c", "table", 2, null, PinState.PLANNED),
+            new Pin("d", "table", 3, null, PinState.PLANNED));
+    pins.clear();
+    pin("f", "small", 1); // the only job of its rig, so it is at the first place
+    heldBack.add("spare");
+    orders = List.of(List.of("a", "b", "c"), List.of("d", "e", "heavy"), List.of("f"), List.of());
+    Hand.Touched before = done(new Touch.Move("spare", "small", 1, true));
+    assertThat(before.orders().byRig().get(2)).containsExactly("spare", "f");
+    pins.clear();
+    pin("f", "small", 2);
+    pin("e", "small", 0);
+    assertThat(refused(new Touch.Move("spare", "small", 0, true)))
+        .containsExactly("e e is pinned to small, place 1 already.");
+  }
+
+  @Test
+  void swapsAndTakesInWithPins() {
+    Hand.Touched swapped = done(new Touch.Swap("a", "e", true));
+    assertThat(swapped.batch().shotList().pins())
+        .containsExactly(
+            new Pin("a", "platform", 1, null, PinState.PLANNED),
+            new Pin("e", "table", 0, null, PinState.PLANNED));
+    assertThat(swapped.sentence())
+        .isEqualTo("Swap a a (table, place 1) and e e (platform, place 2), and pin both there");
+    assertThat(breaches(swapped)).isEmpty();
+
+    Hand.Touched in = done(new Touch.TakeIn("spare", true));
+    int rig = in.orders().rigOf("spare");
+    assertThat(in.batch().shotList().pins())
+        .containsExactly(
+            new Pin(
+                "spare",
+                FLOOR.rigs().get(rig).id(),
+                in.orders().byRig().get(rig).indexOf("spare"),
+                null,
+                PinState.PLANNED));
+    assertThat(in.sentence()).matches("Take in spare spare at \\w+, place \\d, and pin it there");
+  }
+
   /** A job that no search found room for is left out by hand from then on. */
   @Test
   void leavesOutWhatIsLeftOutAnyway() {

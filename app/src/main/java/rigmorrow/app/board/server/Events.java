@@ -3,6 +3,7 @@ package rigmorrow.app.board.server;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.sse.SseClient;
 import io.javalin.http.sse.SseHandler;
 import java.time.Duration;
@@ -42,6 +43,10 @@ final class Events implements AutoCloseable {
 
   /** Begins a stream. */
   void stream(Context context) {
+    if (context.method() == HandlerType.HEAD) {
+      context.header("Allow", "GET");
+      throw Refusal.of(405, "A stream has no end and so no head; accepted: GET.");
+    }
     String accept = context.header("Accept");
     if (accept == null || !accept.contains("text/event-stream")) {
       throw Refusal.malformed("This address sends text/event-stream; accepted: to take that.");
@@ -49,7 +54,15 @@ final class Events implements AutoCloseable {
     if (!room.tryAcquire()) {
       throw Refusal.of(503, "Too many tabs are open; accepted: at most " + MOST_STREAMS + ".");
     }
-    handler.handle(context);
+    boolean begun = false;
+    try {
+      handler.handle(context);
+      begun = true;
+    } finally {
+      if (!begun) {
+        room.release(); // The tab went away before its stream began.
+      }
+    }
   }
 
   /** How many streams are open. */

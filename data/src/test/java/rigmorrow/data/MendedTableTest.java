@@ -120,8 +120,7 @@ class MendedTableTest {
   void doesAllThatIsMendedInARowBeforeItIsBlank() throws Exception {
     InputFile file = csv("article,recipe,name\n1,spin-36,\n2,,\n");
     List<CellEdit> edits =
-        List.of(
-            new CellEdit(3, 1, ""), new CellEdit(3, 2, "spin-36"), new CellEdit(3, 1, "00007"));
+        List.of(new CellEdit(3, 1, ""), new CellEdit(3, 2, "spin-36"), new CellEdit(3, 1, "00007"));
     assertThat(read(mended(file, edits)).shotList().jobs())
         .extracting(job -> job.article())
         .containsExactly("1", "00007");

@@ -102,8 +102,7 @@ public final class Desk implements AutoCloseable {
           if (batch == null || orders == null) {
             throw new RefusedTouchException(touched.refusals());
           }
-          history.keep(
-              batch, orders, history.timed(batch, orders), touch, touched.sentence());
+          history.keep(batch, orders, history.timed(batch, orders), touch, touched.sentence());
           return true;
         });
   }

@@ -3,7 +3,6 @@ package rigmorrow.app.board.server;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import io.javalin.http.Context;
-import io.javalin.http.HandlerType;
 import io.javalin.http.sse.SseClient;
 import io.javalin.http.sse.SseHandler;
 import java.time.Duration;
@@ -41,12 +40,14 @@ final class Events implements AutoCloseable {
     desk.listen(this::changed);
   }
 
+  /** Refuses to say what a stream would be: it has no end and so no length. */
+  static void head(Context context) {
+    context.header("Allow", "GET");
+    throw Refusal.of(405, "This address sends events as they happen; accepted: GET.");
+  }
+
   /** Begins a stream. */
   void stream(Context context) {
-    if (context.method() == HandlerType.HEAD) {
-      context.header("Allow", "GET");
-      throw Refusal.of(405, "A stream has no end and so no head; accepted: GET.");
-    }
     String accept = context.header("Accept");
     if (accept == null || !accept.contains("text/event-stream")) {
       throw Refusal.malformed("This address sends text/event-stream; accepted: to take that.");

@@ -70,8 +70,7 @@ final class Failures {
     config.routes.exception(
         StoreException.class, (e, context) -> unstored(e, context, message(e) + "."));
     config.routes.exception(
-        UncheckedIOException.class,
-        (e, context) -> unstored(e, context, sentence(e)));
+        UncheckedIOException.class, (e, context) -> unstored(e, context, sentence(e)));
     config.routes.exception(HttpResponseException.class, Failures::ofServer);
     config.routes.exception(Exception.class, Failures::fault);
     config.router.javaLangErrorHandler(

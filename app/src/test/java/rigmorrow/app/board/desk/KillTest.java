@@ -84,8 +84,7 @@ class KillTest {
   void keepsASecondProcessOutAfterASecondOpeningHere() throws Exception {
     Path said = folder.resolve("said.txt");
     try (Desk desk =
-        Desk.open(
-            folder, Demo.batch(5, 1, LocalDate.of(2026, 3, 18)), null, Clock.systemUTC())) {
+        Desk.open(folder, Demo.batch(5, 1, LocalDate.of(2026, 3, 18)), null, Clock.systemUTC())) {
       Path another = Files.createSymbolicLink(folder.resolve("another"), folder);
       for (Path path : List.of(folder, another)) {
         assertThatThrownBy(() -> Desk.open(path, null, null, Clock.systemUTC()))

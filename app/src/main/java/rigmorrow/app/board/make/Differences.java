@@ -99,7 +99,8 @@ public final class Differences {
       changes.add("From " + where(old.get(id)) + " to " + where(now.get(id)) + ".");
     }
     if (!Objects.equals(first.promise(), second.promise())) {
-      changes.add("Promise: " + due(second.promise()) + " instead of " + due(first.promise()) + ".");
+      changes.add(
+          "Promise: " + due(second.promise()) + " instead of " + due(first.promise()) + ".");
     }
     if (first.weight() != second.weight()) {
       changes.add("Counts " + second.weight() + " instead of " + first.weight() + ".");
@@ -141,7 +142,9 @@ public final class Differences {
     return pin.rig()
         + (place == null ? "" : ", place " + (place + 1))
         + (startsAt == null ? "" : ", starting at " + time(startsAt))
-        + (pin.state() == PinState.PLANNED ? "" : ", " + pin.state().name().toLowerCase(Locale.ROOT));
+        + (pin.state() == PinState.PLANNED
+            ? ""
+            : ", " + pin.state().name().toLowerCase(Locale.ROOT));
   }
 
   /** Hour and minute; with as much of the date as is needed to know which day is meant. */

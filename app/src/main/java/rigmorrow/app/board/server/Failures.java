@@ -70,8 +70,7 @@ final class Failures {
     config.routes.exception(
         StoreException.class, (e, context) -> unstored(e, context, message(e) + "."));
     config.routes.exception(
-        UncheckedIOException.class,
-        (e, context) -> unstored(e, context, sentence(e)));
+        UncheckedIOException.class, (e, context) -> unstored(e, context, sentence(e)));
     config.routes.exception(HttpResponseException.class, Failures::ofServer);
     config.routes.exception(Exception.class, Failures::fault);
     config.router.javaLangErrorHandler(
@@ -110,7 +109,8 @@ final class Failures {
 
   /** The disk may be full, or somebody took the folder away: the planner can do something. */
   private static void unstored(Exception e, Context context, String message) {
-    LOG.warn("{} {} could not be stored", context.method(), context.path(), e);
+    LOG.warn("{} {} could not be stored: {}", context.method(), context.path(), message);
+    LOG.debug("it failed here", e);
     answer(context, UNSTORED, message);
   }
 

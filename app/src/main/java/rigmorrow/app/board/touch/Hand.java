@@ -263,9 +263,7 @@ public final class Hand {
       refusals.seat(id, pin.rig(), there.byRig().get(there.rigOf(id)).indexOf(id));
     }
     Batch held = new Batch(batch.floor(), batch.shotList().withPins(pins));
-    return refusals.none()
-        ? new Touched(done.sentence(), List.of(), held, there)
-        : refused(touch);
+    return refusals.none() ? new Touched(done.sentence(), List.of(), held, there) : refused(touch);
   }
 
   private Touched refused(Touch touch) {

@@ -24,10 +24,21 @@ final class TouchWords {
   String wish(Touch touch) {
     String job = job(touch.job());
     if (touch instanceof Touch.Move move) {
-      return "Move " + job + from(move.job()) + " to " + place(move.rig(), move.place()) + pins(move);
+      return "Move "
+          + job
+          + from(move.job())
+          + " to "
+          + place(move.rig(), move.place())
+          + pins(move);
     }
     if (touch instanceof Touch.Swap swap) {
-      return "Swap " + job + at(swap.job()) + " and " + job(swap.other()) + at(swap.other()) + pins(swap);
+      return "Swap "
+          + job
+          + at(swap.job())
+          + " and "
+          + job(swap.other())
+          + at(swap.other())
+          + pins(swap);
     }
     if (touch instanceof Touch.LeaveOut) {
       return "Leave out " + job + at(touch.job());

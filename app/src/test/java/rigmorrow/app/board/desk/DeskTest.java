@@ -331,7 +331,8 @@ class DeskTest {
   void asksWhyAboutThePlanThereIs() {
     try (Desk desk = open()) {
       String job = jobOn(desk.now(), 0, 0);
-      assertThat(desk.explain(desk.now(), job).times().rig()).isEqualTo(desk.now().plan().rigs().get(0).rig());
+      assertThat(desk.explain(desk.now(), job).times().rig())
+          .isEqualTo(desk.now().plan().rigs().get(0).rig());
       BoardState before = desk.now();
       desk.keep(1, new Touch.LeaveOut(job));
       assertThat(desk.explain(before, job).status().name()).isNotEqualTo("HELD_BACK");

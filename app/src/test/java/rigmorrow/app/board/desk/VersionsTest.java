@@ -65,7 +65,8 @@ class VersionsTest {
       assertThat(desk.state(2).plan().rigs()).isEqualTo(after.plan().rigs());
       assertThat(desk.state(0)).isSameAs(desk.now());
       assertThat(desk.state(1).revision()).isEqualTo(1);
-      assertThat(desk.kept(2).cost().leftOutWeight()).isGreaterThan(desk.kept(1).cost().leftOutWeight());
+      assertThat(desk.kept(2).cost().leftOutWeight())
+          .isGreaterThan(desk.kept(1).cost().leftOutWeight());
       assertThat(desk.kept(0).cost()).isEqualTo(desk.kept(2).cost());
       assertThatThrownBy(() -> desk.state(3))
           .isInstanceOf(IllegalArgumentException.class)
@@ -199,9 +200,7 @@ class VersionsTest {
       desk.publish(1);
     }
     try (BoardStore store = BoardStore.open(folder)) {
-      assertThat(store.id())
-          .hasSize(36)
-          .isEqualTo(board(folder.resolve(PublishedFolder.NAME)));
+      assertThat(store.id()).hasSize(36).isEqualTo(board(folder.resolve(PublishedFolder.NAME)));
     }
   }
 

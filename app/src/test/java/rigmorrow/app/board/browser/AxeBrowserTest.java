@@ -37,7 +37,7 @@ class AxeBrowserTest {
       page.locator("#proposal[data-answered='true']").waitFor();
       check(page, "proposal");
       page.locator("#keep-pin").click();
-      board.awaitRevision(3);
+      board.awaitRevision(2);
       for (String tab : List.of("out", "troubles", "pins", "search")) {
         page.locator("#tab-" + tab).click();
         check(page, tab);

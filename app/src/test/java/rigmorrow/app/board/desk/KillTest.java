@@ -29,7 +29,7 @@ import rigmorrow.solver.HandTimer;
  * <p>{@code -Drigmorrow.kill.rounds=200} makes it thorough.
  */
 class KillTest {
-  private static final int ROUNDS = Integer.getInteger("rigmorrow.kill.rounds", 40);
+  private static final int ROUNDS = Integer.getInteger("rigmorrow.kill.rounds", 12);
   private static final int MOST_LINES = 8;
   private static final int MOST_WORKING_MILLIS = 50;
   private static final int POLL_MILLIS = 2;

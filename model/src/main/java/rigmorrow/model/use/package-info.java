@@ -1,0 +1,5 @@
+/** How much of their time a plan uses rigs for. */
+@NullMarked
+package rigmorrow.model.use;
+
+import org.jspecify.annotations.NullMarked;

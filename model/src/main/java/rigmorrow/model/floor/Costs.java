@@ -10,13 +10,15 @@ import rigmorrow.model.check.Require;
  * @param overtimeFactor on an operator hour outside the shift, at least 1
  * @param rigPerHour cost of a running rig hour, 0 or more
  * @param latePerHour cost of an hour after a promise for a job of weight 1, 0 or more
+ * @param leftOutPerJob cost of a job of weight 1 that is left out, 0 or more
  */
 public record Costs(
     String currency,
     double operatorPerHour,
     double overtimeFactor,
     double rigPerHour,
-    double latePerHour) {
+    double latePerHour,
+    double leftOutPerJob) {
   public Costs {
     Require.that(
         currency.matches("[A-Z]{3}"),
@@ -27,5 +29,6 @@ public record Costs(
     Require.atLeast("costs.overtimeFactor", overtimeFactor, 1.0);
     Require.atLeast("costs.rigPerHour", rigPerHour, 0);
     Require.atLeast("costs.latePerHour", latePerHour, 0);
+    Require.atLeast("costs.leftOutPerJob", leftOutPerJob, 0);
   }
 }

@@ -1,4 +1,4 @@
-package rigmorrow.benchmarks.instance;
+package rigmorrow.data;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,8 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import rigmorrow.data.Formats;
-import rigmorrow.data.SafeFile;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
 import rigmorrow.data.shottable.ShotTableOptions;

@@ -85,6 +85,9 @@ public final class ScenarioReader {
     if (name.equals(Scenario.BASE)) {
       scenario.refuse("name", "another name; this is the floor as it is");
     }
+    if (name.codePoints().anyMatch(Character::isISOControl) && !name.equals(Cursor.NO_TEXT)) {
+      scenario.refuse("name", "a name on one line");
+    }
     List<Cursor> places = new ArrayList<>();
     List<ScenarioChange> made =
         scenario.list(

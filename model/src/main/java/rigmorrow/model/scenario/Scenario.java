@@ -35,4 +35,15 @@ public record Scenario(
   public boolean changesDemand() {
     return changes.stream().anyMatch(DemandChange.class::isInstance);
   }
+
+  /** True where something has to be bought and nobody said for how much. */
+  public boolean lacksPrice() {
+    return purchase == null
+        && changes.stream()
+            .anyMatch(
+                change ->
+                    change instanceof FloorChange.RigLike
+                        || change instanceof FloorChange.NewRig
+                        || change instanceof FloorChange.MoreUnits);
+  }
 }

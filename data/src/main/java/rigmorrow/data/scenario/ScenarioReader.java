@@ -71,7 +71,12 @@ public final class ScenarioReader {
     List<Scenario> scenarios = file.list("scenarios", scenario -> scenario(scenario, seen));
     Study.Prices prices = file.optionalObject("prices", this::prices);
     placed.forEach(scenario -> ScenarioCheck.tell(scenario, batches));
-    return new Study(name, terms, scenarios, prices == null ? Study.Prices.NONE : prices);
+    return new Study(
+        name,
+        terms,
+        scenarios,
+        prices == null ? Study.Prices.NONE : prices,
+        file.texts("assumptions"));
   }
 
   private MoneyTerms terms(Cursor terms) {

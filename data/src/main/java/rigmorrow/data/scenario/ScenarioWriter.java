@@ -36,7 +36,8 @@ public final class ScenarioWriter {
                     .number("interestPercent", interestPercent)
                     .text("crewPaid", Scalars.word(study.terms().pay())))
             .list("scenarios", study.scenarios(), ScenarioWriter::scenario)
-            .object("prices", prices(study.prices()));
+            .object("prices", prices(study.prices()))
+            .texts("assumptions", study.assumptions());
     return Trees.write(file.node(), notation);
   }
 

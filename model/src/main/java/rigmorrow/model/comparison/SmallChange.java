@@ -37,12 +37,21 @@ public record SmallChange(
         : OptionalDouble.empty();
   }
 
-  /** Those that buy most for their money first, then those without a price by what they buy. */
+  /** True where the days show beyond luck that it buys something at all. */
+  public boolean sure() {
+    return boughtPerDay.count() > 1 && boughtPerDay.low() > 0;
+  }
+
+  /**
+   * Those that buy something beyond luck first; among them, and among the others, those that buy
+   * most for their money, and then those without a price by what they buy.
+   */
   public static List<SmallChange> sorted(List<SmallChange> changes) {
-    Comparator<SmallChange> byMoney =
-        Comparator.comparingDouble(change -> -change.perMoney().orElse(Double.NEGATIVE_INFINITY));
     return changes.stream()
-        .sorted(byMoney.thenComparing(change -> -change.boughtPerDay.middle()))
+        .sorted(
+            Comparator.comparing((SmallChange change) -> !change.sure())
+                .thenComparing(change -> -change.perMoney().orElse(Double.NEGATIVE_INFINITY))
+                .thenComparing(change -> -change.boughtPerDay.middle()))
         .toList();
   }
 }

@@ -8,7 +8,7 @@ import rigmorrow.model.check.Require;
  * @param currency ISO 4217 code
  * @param operatorPerHour cost of an operator hour, 0 or more
  * @param overtimeFactor on an operator hour outside the shift, at least 1
- * @param rigPerHour cost of a running rig hour, 0 or more
+ * @param rigPerHour cost of an hour in which a rig runs, waiting left out, 0 or more
  * @param latePerHour cost of an hour after a promise for a job of weight 1, 0 or more
  * @param leftOutPerJob cost of a job of weight 1 that is left out, 0 or more
  */

@@ -10,6 +10,7 @@ import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.shot.ShotList;
+import rigmorrow.model.time.Span;
 
 /**
  * What a plan costs, in the currency of its floor. What is the same for every plan (rent, the rigs
@@ -17,7 +18,9 @@ import rigmorrow.model.shot.ShotList;
  *
  * @param regular operators' regular hours
  * @param overtime operators' overtime, with its factor
- * @param rigs hours in which a rig is taken by a job, from its first step to the end of unloading
+ * @param rigs hours in which a rig runs: it is changed over, warms up, is loaded, captures or is
+ *     unloaded; waiting for people or kit costs nothing, or a floor with fewer rigs would look
+ *     cheaper for having fewer that wait
  * @param lateness hours after promises, times the job's weight
  * @param leftOut jobs that are not done, times their weight
  */
@@ -36,11 +39,11 @@ public record DayCost(
     long overtime = crew.stream().mapToLong(CrewHours::overtimeSeconds).sum();
     Map<String, Integer> weights = new HashMap<>();
     list.jobs().forEach((ShotJob job) -> weights.put(job.id(), job.weight()));
-    long taken = 0;
+    long running = 0;
     long late = 0;
     for (RigPlan rig : plan.rigs()) {
       for (PlannedJob job : rig.jobs()) {
-        taken += job.whole().seconds();
+        running += runningSeconds(job);
         late += (long) job.lateSeconds() * weights.getOrDefault(job.job(), 1);
       }
     }
@@ -51,9 +54,30 @@ public record DayCost(
     return new DayCost(
         hours(regular) * costs.operatorPerHour(),
         hours(overtime) * costs.operatorPerHour() * costs.overtimeFactor(),
-        hours(taken) * costs.rigPerHour(),
+        hours(running) * costs.rigPerHour(),
         hours(late) * costs.latePerHour(),
         leftOut * costs.leftOutPerJob());
+  }
+
+  /** Seconds in which something is done at the rig; loading may go on during the warm-up. */
+  static long runningSeconds(PlannedJob job) {
+    int free = job.whole().start();
+    long running = 0;
+    int warmed = Math.min(job.warmedUpAt(), job.capture().start());
+    Span first = job.changeover() == null ? null : job.changeover().span();
+    List<Span> parts =
+        first == null
+            ? List.of(job.load().span(), job.capture(), job.unload().span())
+            : List.of(
+                new Span(first.start(), Math.max(first.end(), warmed)),
+                job.load().span(),
+                job.capture(),
+                job.unload().span());
+    for (Span part : parts) {
+      running += Math.max(0, part.end() - Math.max(free, part.start()));
+      free = Math.max(free, part.end());
+    }
+    return running;
   }
 
   /** All of it. */

@@ -54,7 +54,7 @@ public final class SmallChanges {
   }
 
   private static String named(String id, String name) {
-    return name.equals(id) ? id : id + ", " + name;
+    return name.equals(id) ? id : id + " (" + name + ")";
   }
 
   private static String free(String id, Set<String> taken) {

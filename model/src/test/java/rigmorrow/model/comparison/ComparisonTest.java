@@ -190,11 +190,28 @@ class ComparisonTest {
     assertThat(sorted.get(2).perMoney()).isEmpty();
   }
 
-  private static SmallChange small(String title, Investment price, double saving) {
+  @Test
+  void whatMayBeLuckStandsBelow() {
+    SmallChange sure = small("sure", new Investment(8000, 1, 0, 0), 1);
+    SmallChange luck = small("luck", new Investment(8, 1, 0, 0), 50, -49, 40);
+    assertThat(luck.perMoney().orElseThrow()).isGreaterThan(sure.perMoney().orElseThrow());
+    assertThat(SmallChange.sorted(List.of(luck, sure))).containsExactly(sure, luck);
+    assertThat(sure.sure()).isTrue();
+    assertThat(luck.sure()).isFalse();
+  }
+
+  private static SmallChange small(String title, Investment price, double... savings) {
     Scenario scenario =
         new Scenario(RIG, title, List.of(new FloorChange.MoreUnits("kit", 1, null)), price);
     return SmallChange.of(
-        ScenarioResult.of(scenario, 0, days(saving, saving), TERMS).orElseThrow(), TERMS);
+        ScenarioResult.of(
+                scenario, 0, days(savings.length == 1 ? twice(savings[0]) : savings), TERMS)
+            .orElseThrow(),
+        TERMS);
+  }
+
+  private static double[] twice(double saving) {
+    return new double[] {saving, saving};
   }
 
   @Test

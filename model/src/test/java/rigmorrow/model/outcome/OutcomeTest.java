@@ -158,6 +158,38 @@ class OutcomeTest {
   }
 
   @Test
+  void aRigThatWaitsCostsNothing() {
+    // Changed over from 16:00 to 16:10, warm at 16:40; loaded from 16:20 to 16:30, captures from
+    // 16:50 to 17:00, unloaded from 17:10 to 17:15: it runs for 40, 10 and 5 minutes.
+    PlannedJob job =
+        new PlannedJob(
+            "late",
+            List.of(),
+            by("bo", 16, 0, 10),
+            at(16, 40),
+            by("bo", 16, 20, 10),
+            new Span(at(16, 50), at(17, 0)),
+            List.of(),
+            by("bo", 17, 10, 5),
+            List.of(),
+            0);
+    Plan plan = plan();
+    Plan waiting =
+        new Plan(
+            plan.floor(),
+            plan.zone(),
+            plan.date(),
+            1,
+            List.of(new RigPlan("table", List.of(job)), new RigPlan("platform", List.of())),
+            plan.leftOut(),
+            plan.figures(),
+            plan.origin());
+    Outcome day = Outcome.of(ScenarioMaker.of(BATCH, List.of()), waiting, CrewPay.SHIFT);
+    assertThat(day.cost().rigs()).isCloseTo(55 / 60.0 * 25, within(1e-9));
+    assertThat(day.rigs().unitBusySeconds()).isEqualTo(75 * 60);
+  }
+
+  @Test
   void tellsTheUseOfRigs() {
     Outcome.RigTime rigs = outcome(CrewPay.SHIFT).rigs();
     assertThat(rigs).isEqualTo(new Outcome.RigTime(2 * 11 * 3600, 110 * 60, 65 * 60));

@@ -29,7 +29,7 @@ class SmallChangesTest {
         .containsExactly(
             "one-more:table", "one-more:platform", "one-more:ann", "one-more:bo", "one-more:head");
     assertThat(all).extracting(Scenario::purchase).containsExactly(PRICE, null, null, null, PRICE);
-    assertThat(all.get(4).title()).isEqualTo("One more head, Overhead head");
+    assertThat(all.get(4).title()).isEqualTo("One more head (Overhead head)");
   }
 
   @Test

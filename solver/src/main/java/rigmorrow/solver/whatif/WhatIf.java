@@ -11,6 +11,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.BooleanSupplier;
 import rigmorrow.model.change.ScenarioBatch;
 import rigmorrow.model.change.ScenarioMaker;
 import rigmorrow.model.check.Require;
@@ -28,6 +29,7 @@ import rigmorrow.model.plan.Plan;
  */
 public final class WhatIf {
   private static final double NANOS_PER_MILLI = 1e6;
+  private static final long WARM_UP_NANOS = 1_000_000_000L;
 
   private final List<Arm> arms;
   private final List<Past> batches;
@@ -114,13 +116,18 @@ public final class WhatIf {
     return done == tasks.size();
   }
 
-  /** Plans a cell on each core and forgets it, so that the first cells are not planned cold. */
+  /**
+   * Plans for a second on each core and forgets it, so that the first cells are not planned cold.
+   */
   public void warmUp(WhatIfListener listener) {
+    long start = System.nanoTime();
+    BooleanSupplier stop =
+        () -> listener.stopRequested() || System.nanoTime() - start > WARM_UP_NANOS;
     ExecutorService pool = Executors.newFixedThreadPool(cores);
     List<Future<?>> workers = new ArrayList<>();
     for (int i = 0; i < cores; i++) {
       Past past = batches.get(i % batches.size());
-      workers.add(pool.submit(() -> planner.plan(past.batch(), 0, listener::stopRequested)));
+      workers.add(pool.submit(() -> planner.plan(past.batch(), 0, stop)));
     }
     try {
       await(workers);

@@ -3,7 +3,6 @@ package rigmorrow.data;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
 import rigmorrow.data.column.TableKind;
 import rigmorrow.data.csv.CsvAnnotator;
 import rigmorrow.data.csv.CsvTable;
@@ -25,7 +24,9 @@ import rigmorrow.data.shottable.ShotTableReading;
 import rigmorrow.data.shottable.ShotTableWriter;
 import rigmorrow.data.sizes.SizesMerge;
 import rigmorrow.data.sizes.SizesMerging;
+import rigmorrow.data.table.CellEdit;
 import rigmorrow.data.table.HeaderJudge;
+import rigmorrow.data.table.OpenTable;
 import rigmorrow.data.table.Table;
 import rigmorrow.data.table.TableOptions;
 import rigmorrow.data.workbook.WorkbookAnnotator;
@@ -38,9 +39,6 @@ import rigmorrow.model.shot.ShotList;
 
 /** The door to files: picks the format by a file's ending. */
 public final class Formats {
-  private static final Set<String> TEXT_ENDINGS = Set.of("csv", "tsv", "txt");
-  private static final Set<String> WORKBOOK_ENDINGS = Set.of("xlsx", "xlsm");
-
   private Formats() {}
 
   /**
@@ -50,8 +48,8 @@ public final class Formats {
    * @throws IOException when the file system fails
    */
   public static Floor readFloor(Path file) throws IOException, InputException {
-    Trees.Notation notation = notation(file);
-    return FloorReader.read(file.toString(), InputFile.text(file), notation);
+    Trees.Notation notation = notation(file.toString());
+    return FloorReader.read(file.toString(), InputFile.read(file).text(), notation);
   }
 
   /**
@@ -62,7 +60,7 @@ public final class Formats {
    */
   public static void writeFloor(Floor floor, Path file, SafeFile.Existing existing)
       throws IOException, InputException {
-    SafeFile.write(file, FloorWriter.write(floor, notation(file)), existing);
+    SafeFile.write(file, FloorWriter.write(floor, notation(file.toString())), existing);
   }
 
   /**
@@ -72,9 +70,17 @@ public final class Formats {
    * @throws IOException when the file system fails
    */
   public static ShotList readShotList(Path file, Floor floor) throws IOException, InputException {
-    Trees.Notation notation =
-        notation(file, "a name that ends in .xlsx, .csv, .json, .yaml or .yml");
-    return ShotJsonReader.read(file.toString(), InputFile.text(file), notation, floor);
+    listNotation(file.toString());
+    return readShotList(InputFile.read(file), floor);
+  }
+
+  /**
+   * Reads a shot list (.json, .yaml or .yml) from memory and checks it against its floor.
+   *
+   * @throws InputException with everything that is wrong with the file
+   */
+  public static ShotList readShotList(InputFile file, Floor floor) throws InputException {
+    return ShotJsonReader.read(file.name(), file.text(), listNotation(file.name()), floor);
   }
 
   /**
@@ -85,7 +91,7 @@ public final class Formats {
    */
   public static void writeShotList(ShotList list, Path file, SafeFile.Existing existing)
       throws IOException, InputException {
-    SafeFile.write(file, ShotJsonWriter.write(list, notation(file)), existing);
+    SafeFile.write(file, ShotJsonWriter.write(list, notation(file.toString())), existing);
   }
 
   /**
@@ -99,9 +105,37 @@ public final class Formats {
    */
   public static ShotTableReading readShotTable(Path file, Floor floor, ShotTableOptions options)
       throws IOException, InputException {
-    Problems problems = new Problems(file.toString());
-    Table table = table(file, options.table(), TableKind.SHOT_LIST, problems);
-    return ShotTable.read(table, floor, options, problems);
+    return readShotTable(openShotTable(InputFile.read(file), options.table()), floor, options);
+  }
+
+  /**
+   * Opens a shot list that is a table (.csv, .tsv, .txt, .xlsx or .xlsm), to be read, mended and
+   * read again.
+   *
+   * @throws InputException when there is no header, or one that cannot be read
+   */
+  public static OpenTable openShotTable(InputFile file, TableOptions options)
+      throws InputException {
+    Problems problems = new Problems(file.name());
+    Table table = table(file, options, TableKind.SHOT_LIST, problems);
+    return new OpenTable(file.name(), table, problems.found());
+  }
+
+  /**
+   * Reads the shot list that an open table holds and checks it against its floor.
+   *
+   * @param options what the file itself does not say
+   * @return the shot list with notes on how it was read
+   * @throws InputException with everything that is wrong with the table
+   */
+  public static ShotTableReading readShotTable(
+      OpenTable table, Floor floor, ShotTableOptions options) throws InputException {
+    Problems problems = new Problems(table.name());
+    table
+        .noted()
+        .forEach(
+            noted -> problems.add(noted.place(), noted.field(), noted.value(), noted.accepted()));
+    return ShotTable.read(table.table(), floor, options, problems);
   }
 
   /**
@@ -116,18 +150,18 @@ public final class Formats {
       Path file, TableOptions options, ShotList list, Floor floor, boolean preferred)
       throws IOException, InputException {
     Problems problems = new Problems(file.toString());
-    Table table = table(file, options, TableKind.SIZES, problems);
+    Table table = table(InputFile.read(file), options, TableKind.SIZES, problems);
     return SizesMerge.merge(table, options, list, floor, preferred, problems);
   }
 
   /** True when the name is that of a table: .csv, .tsv or .txt, .xlsx or .xlsm. */
   public static boolean isTable(Path file) {
-    return TEXT_ENDINGS.contains(InputFile.ending(file)) || isWorkbook(file);
+    return InputFile.isTable(file.toString());
   }
 
   /** True when the name is that of a workbook: .xlsx or .xlsm. */
   public static boolean isWorkbook(Path file) {
-    return WORKBOOK_ENDINGS.contains(InputFile.ending(file));
+    return InputFile.isWorkbook(file.toString());
   }
 
   /**
@@ -140,17 +174,31 @@ public final class Formats {
    */
   public static byte[] annotatedShotTable(Path file, TableOptions options, List<InputProblem> told)
       throws IOException, InputException {
-    byte[] bytes = InputFile.bytes(file);
-    String name = file.toString();
-    return isWorkbook(file)
-        ? WorkbookAnnotator.annotated(bytes, options, TableKind.SHOT_LIST, told, name)
-        : CsvAnnotator.annotated(bytes, options, TableKind.SHOT_LIST, told, name);
+    return annotatedShotTable(InputFile.read(file), options, told, List.of());
+  }
+
+  /**
+   * The same of a file in memory, some of whose cells were mended already.
+   *
+   * @param told what is wrong with it still
+   * @param mended cells that have another text in the copy
+   * @throws InputException with the reason when no such copy can be made
+   */
+  public static byte[] annotatedShotTable(
+      InputFile file, TableOptions options, List<InputProblem> told, List<CellEdit> mended)
+      throws InputException {
+    return InputFile.isWorkbook(file.name())
+        ? WorkbookAnnotator.annotated(
+            file.bytes(), options, TableKind.SHOT_LIST, told, mended, file.name())
+        : CsvAnnotator.annotated(
+            file.bytes(), options, TableKind.SHOT_LIST, told, mended, file.name());
   }
 
   /**
    * Writes a shot list as a table, whole or not at all.
    *
-   * @throws IllegalArgumentException when the list has pins, which a table cannot keep
+   * @throws IllegalArgumentException when the list has pins or jobs held back, which a table cannot
+   *     keep
    * @throws IOException when it cannot be written
    */
   public static void writeShotTable(ShotList list, Path file, SafeFile.Existing existing)
@@ -165,7 +213,7 @@ public final class Formats {
    * @throws IOException when the file system fails
    */
   public static Plan readPlan(Path file) throws IOException, InputException {
-    return PlanJsonReader.read(file.toString(), InputFile.text(file));
+    return PlanJsonReader.read(file.toString(), InputFile.read(file).text());
   }
 
   /**
@@ -198,27 +246,31 @@ public final class Formats {
    */
   public static Study readScenarios(Path file, List<Batch> batches)
       throws IOException, InputException {
-    Trees.Notation notation = notation(file);
-    return ScenarioReader.read(file.toString(), InputFile.text(file), notation, batches);
+    Trees.Notation notation = notation(file.toString());
+    return ScenarioReader.read(file.toString(), InputFile.read(file).text(), notation, batches);
   }
 
-  private static Table table(Path file, TableOptions options, HeaderJudge judge, Problems problems)
-      throws IOException, InputException {
-    byte[] bytes = InputFile.bytes(file);
-    return isWorkbook(file)
-        ? WorkbookTable.read(bytes, options, judge, problems)
-        : CsvTable.read(bytes, options, judge, problems);
+  private static Table table(
+      InputFile file, TableOptions options, HeaderJudge judge, Problems problems)
+      throws InputException {
+    return InputFile.isWorkbook(file.name())
+        ? WorkbookTable.read(file.bytes(), options, judge, problems)
+        : CsvTable.read(file.bytes(), options, judge, problems);
   }
 
-  private static Trees.Notation notation(Path file) throws InputException {
-    return notation(file, "a name that ends in .json, .yaml or .yml");
+  private static Trees.Notation notation(String name) throws InputException {
+    return notation(name, "a name that ends in .json, .yaml or .yml");
   }
 
-  private static Trees.Notation notation(Path file, String accepted) throws InputException {
-    return switch (InputFile.ending(file)) {
+  private static Trees.Notation listNotation(String name) throws InputException {
+    return notation(name, "a name that ends in .xlsx, .csv, .json, .yaml or .yml");
+  }
+
+  private static Trees.Notation notation(String name, String accepted) throws InputException {
+    return switch (InputFile.ending(name)) {
       case "json" -> Trees.Notation.JSON;
       case "yaml", "yml" -> Trees.Notation.YAML;
-      default -> throw InputFile.refused(file, "another ending", accepted);
+      default -> throw InputFile.refused(name, "another ending", accepted);
     };
   }
 }

@@ -6,12 +6,14 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.money.CrewPay;
+import rigmorrow.model.plan.Orders;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlanOrigin;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.solver.bound.LowerBound;
 import rigmorrow.solver.dispatch.Dispatcher;
 import rigmorrow.solver.explain.Explainer;
+import rigmorrow.solver.hand.GivenStart;
 import rigmorrow.solver.timeline.CompiledBatch;
 import rigmorrow.solver.timeline.PlanWriter;
 import rigmorrow.solver.timeline.Sequences;
@@ -83,6 +85,31 @@ public final class FloorSolver {
     long begin = System.nanoTime();
     CompiledBatch compiled = CompiledBatch.of(batch);
     Sequences first = new Dispatcher(compiled).best(enough(settings, begin));
+    return searched(compiled, first, settings, listener, begin, withBounds);
+  }
+
+  /**
+   * The same from a plan that there is: for planning again around what was pinned, moved or left
+   * out by hand. Never ends with a worse plan. Where the plan breaks hard rules, the search starts
+   * from the best of it, of what is left of it without what offends, and of one by dispatch rules.
+   *
+   * @param orders of the plan there is; jobs that cannot be where they are count as left out
+   */
+  public static Plan improve(
+      Batch batch, Orders orders, SolverSettings settings, SolveListener listener) {
+    long begin = System.nanoTime();
+    CompiledBatch compiled = CompiledBatch.of(batch);
+    Sequences first = new GivenStart(compiled).from(orders, enough(settings, begin));
+    return searched(compiled, first, settings, listener, begin, true);
+  }
+
+  private static Plan searched(
+      CompiledBatch compiled,
+      Sequences first,
+      SolverSettings settings,
+      SolveListener listener,
+      long begin,
+      boolean withBounds) {
     ParallelSearch search = new ParallelSearch(compiled, settings, listener, begin);
     Sequences best = search.run(first);
     PlanOrigin origin =

@@ -4,16 +4,13 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.NotDirectoryException;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import rigmorrow.app.files.FileFailures;
 import rigmorrow.app.files.RefusedException;
 import rigmorrow.app.report.Json;
 import rigmorrow.app.terminal.Console;
@@ -69,27 +66,11 @@ final class FailureTeller implements IExecutionExceptionHandler, IParameterExcep
   }
 
   private int cannotUse(IOException failure) {
-    String file = failure instanceof FileSystemException known ? known.getFile() : null;
-    String why = reason(failure);
-    String place = file == null ? "" : file;
+    String why = FileFailures.reason(failure);
+    String place = FileFailures.file(failure);
     tell((place.isEmpty() ? "" : place + ": ") + why);
     InputProblem problem = new InputProblem(place, "file", "", "", "one that can be used: " + why);
     return document(ExitCodes.BAD_INPUT, why, List.of(problem));
-  }
-
-  private static String reason(IOException failure) {
-    if (failure instanceof NoSuchFileException) {
-      return "there is no such file or folder";
-    }
-    if (failure instanceof AccessDeniedException) {
-      return "no permission to use it";
-    }
-    if (failure instanceof NotDirectoryException) {
-      return "this is a file, not a folder";
-    }
-    String message =
-        failure instanceof FileSystemException known ? known.getReason() : failure.getMessage();
-    return message == null ? failure.getClass().getSimpleName() : message;
   }
 
   /**

@@ -98,6 +98,7 @@ public final class RigmorrowCommand implements Runnable {
         .addSubcommand(new DemoCommand(session))
         .addSubcommand(new ImportCommand(session))
         .addSubcommand(new PlanCommand(session))
+        .addSubcommand(new BoardCommand(session))
         .addSubcommand(new FitCommand(session))
         .addSubcommand(new TimesCommand(session))
         .addSubcommand(new VerifyCommand(session))

@@ -1,22 +1,14 @@
 package rigmorrow.app.cli;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.util.List;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.TypeConversionException;
+import rigmorrow.app.cli.options.ReadingOptions;
 import rigmorrow.app.files.RefusedException;
 import rigmorrow.app.files.ShotListSource;
-import rigmorrow.data.problem.InputProblem;
-import rigmorrow.data.table.TableOptions;
 
 /** Which floor and shot list to read, and what a table does not say by itself. */
 final class ShotListOptions {
-  private static final int MOST_DAYS = 31;
-
   @Parameters(index = "0", paramLabel = "FLOOR", description = "Floor file, YAML or JSON.")
   Path floor;
 
@@ -26,61 +18,7 @@ final class ShotListOptions {
       description = "Shot list: XLSX, CSV, JSON or YAML.")
   Path shotList;
 
-  @Option(
-      names = "--date",
-      paramLabel = "YYYY-MM-DD",
-      description = "First day to plan. Default: what the file says; for a table tomorrow.")
-  @Nullable LocalDate date;
-
-  @Option(
-      names = "--days",
-      paramLabel = "N",
-      description = "Days to plan, 1 to 31. Default: what the file says; for a table 1.")
-  @Nullable Integer days;
-
-  @Option(
-      names = "--decimal",
-      paramLabel = "MARK",
-      converter = DecimalMark.class,
-      description = "Decimal mark of a table: , or . Default: found in the numbers.")
-  @Nullable Character decimal;
-
-  @Option(
-      names = "--delimiter",
-      paramLabel = "SIGN",
-      converter = Delimiter.class,
-      description = "Between the cells of a CSV file: , or ; or tab. Default: found in the file.")
-  @Nullable Character delimiter;
-
-  @Option(
-      names = "--sheet",
-      paramLabel = "NAME",
-      description = "Sheet of an XLSX file. Default: the one whose header is known.")
-  @Nullable String sheet;
-
-  @Option(
-      names = "--sizes",
-      paramLabel = "FILE",
-      description = "Sizes from a dimensioning device, CSV or XLSX: fills in what the list lacks.")
-  @Nullable Path sizes;
-
-  @Option(
-      names = "--prefer-sizes",
-      description = "Take the device's value where the list gives another.")
-  boolean preferSizes;
-
-  @Option(
-      names = "--sizes-decimal",
-      paramLabel = "MARK",
-      converter = DecimalMark.class,
-      description = "Decimal mark of the sizes: , or . Default: found in the numbers.")
-  @Nullable Character sizesDecimal;
-
-  @Option(
-      names = "--sizes-sheet",
-      paramLabel = "NAME",
-      description = "Sheet of the sizes. Default: the one whose header is known.")
-  @Nullable String sizesSheet;
+  @Mixin ReadingOptions reading;
 
   /**
    * What was asked for.
@@ -88,53 +26,6 @@ final class ShotListOptions {
    * @throws RefusedException when the number of days is outside its bounds
    */
   ShotListSource source() {
-    if (days != null && (days < 1 || days > MOST_DAYS)) {
-      String accepted = "1 to " + MOST_DAYS;
-      throw new RefusedException(
-          "--days is " + days + "; accepted: " + accepted,
-          List.of(new InputProblem("", "command line", "--days", "" + days, accepted)));
-    }
-    TableOptions table =
-        TableOptions.FIND.withDecimalMark(decimal).withDelimiter(delimiter).withSheet(sheet);
-    return new ShotListSource(floor, shotList, date, days, table, sizesSource());
-  }
-
-  private ShotListSource.@Nullable SizesSource sizesSource() {
-    TableOptions table = TableOptions.FIND.withDecimalMark(sizesDecimal).withSheet(sizesSheet);
-    if (sizes == null && (preferSizes || !table.equals(TableOptions.FIND))) {
-      String accepted = "--sizes FILE with it";
-      throw new RefusedException(
-          "an option about sizes without sizes; accepted: " + accepted,
-          List.of(new InputProblem("", "command line", "--sizes", "", accepted)));
-    }
-    return sizes == null ? null : new ShotListSource.SizesSource(sizes, table, preferSizes);
-  }
-
-  /** Reads a decimal mark. */
-  static final class DecimalMark implements ITypeConverter<Character> {
-    @Override
-    public Character convert(String value) {
-      return switch (value) {
-        case ",", "comma" -> ',';
-        case ".", "point" -> '.';
-        default ->
-            throw new TypeConversionException("'" + value + "' is no mark; accepted: , or .");
-      };
-    }
-  }
-
-  /** Reads a delimiter. */
-  static final class Delimiter implements ITypeConverter<Character> {
-    @Override
-    public Character convert(String value) {
-      return switch (value) {
-        case ",", "comma" -> ',';
-        case ";", "semicolon" -> ';';
-        case "\t", "\\t", "tab" -> '\t';
-        default ->
-            throw new TypeConversionException(
-                "'" + value + "' is no sign; accepted: , or ; or tab");
-      };
-    }
+    return reading.source(floor, shotList);
   }
 }

@@ -69,6 +69,7 @@ public final class ExplainSentences {
                       now.of(),
                       now.lateSeconds() == 0 ? "" : ", " + Names.late(now.lateSeconds()));
       case LEFT_OUT -> job + ": left out";
+      case HELD_BACK -> job + ": left out by hand";
       case FITS_NO_RIG -> job + ": left out, no rig can take it";
       case NEEDS_MEASURING -> job + ": left out, needs measuring";
     };
@@ -91,6 +92,7 @@ public final class ExplainSentences {
       sentences.add("The plan as it stands breaks rules that must hold.");
     }
     answer.rigs().stream()
+        .filter(rig -> answer.status() != Explanation.Status.HELD_BACK)
         .filter(rig -> rig.best() != null && rig.best().standing() == Standing.BETTER)
         .filter(rig -> !rig.withoutItsPin())
         .forEach(rig -> sentences.add(better(answer, rig)));
@@ -149,6 +151,9 @@ public final class ExplainSentences {
       case NEEDS_MEASURING ->
           "Not measured: " + String.join(", ", answer.unmeasured()) + ". No rig was asked.";
       case FITS_NO_RIG -> "Every rig has a reason why not; they stand below.";
+      case HELD_BACK ->
+          "It is left out by hand; no search plans it until it is taken in. "
+              + leftOutThoughItFits(answer.rigs(), answer);
       default -> leftOutThoughItFits(answer.rigs(), answer);
     };
   }
@@ -177,6 +182,11 @@ public final class ExplainSentences {
         .formatted(fits, Counted.of(tried, "place"), result);
   }
 
+  /** What one rig is for the job, without its name. */
+  public String of(Explanation answer, RigAnswer rig) {
+    return new RigSentences(names, answer).text(rig);
+  }
+
   /** One line for a job that is late or left out. */
   public String of(Trouble trouble) {
     String job = trouble.job().id() + " " + trouble.job().name();
@@ -189,6 +199,7 @@ public final class ExplainSentences {
     }
     String left = job + ": left out; ";
     return switch (trouble.status()) {
+      case HELD_BACK -> job + ": left out by hand; " + places(trouble);
       case NEEDS_MEASURING -> left + "it needs measuring.";
       case FITS_NO_RIG -> left + "no rig can take it.";
       default -> left + places(trouble);
@@ -210,7 +221,10 @@ public final class ExplainSentences {
     String what = RigSentences.breaches(best.breaches().stream().limit(1).toList());
     return where
         + (best.breaches().isEmpty()
-            ? "breaks no rule: the search has not found it."
+            ? "breaks no rule"
+                + (trouble.status() == Explanation.Status.HELD_BACK
+                    ? "."
+                    : ": the search has not found it.")
             : "breaks a rule. " + what);
   }
 }

@@ -36,7 +36,8 @@ final class RigSentences {
     return rig.rig() + ": " + text(rig);
   }
 
-  private String text(RigAnswer rig) {
+  /** What a rig is for the job, without its name. */
+  String text(RigAnswer rig) {
     switch (rig.kind()) {
       case MISFIT:
         return "impossible. "
@@ -92,7 +93,9 @@ final class RigSentences {
     moved.addAll(workable ? others(move) : List.of());
     String standing = CostSentences.standing(answer.cost(), move.cost());
     String found =
-        move.standing() == Standing.BETTER ? " The search has not found this place." : "";
+        move.standing() == Standing.BETTER && answer.status() != Explanation.Status.HELD_BACK
+            ? " The search has not found this place."
+            : "";
     String breaches = breaches(move.breaches());
     return standing
         + (moved.isEmpty() ? "" : ": " + String.join("; ", moved))

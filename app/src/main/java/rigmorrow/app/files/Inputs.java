@@ -69,7 +69,7 @@ public final class Inputs {
       ShotList read = Formats.readShotList(file, floor);
       LocalDate date = source.date() == null ? read.date() : source.date();
       int days = source.days() == null ? read.days() : source.days();
-      list = new ShotList(date, days, read.jobs(), read.pins());
+      list = read.withDates(date, days);
     }
     ShotListSource.SizesSource from = source.sizes();
     SizesMerging sizes = null;

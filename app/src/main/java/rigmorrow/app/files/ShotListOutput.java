@@ -40,6 +40,11 @@ public record ShotListOutput(Path file) {
     if (table && !list.pins().isEmpty()) {
       throw refused("pins, which CSV cannot keep", "a name that ends in .json, .yaml or .yml");
     }
+    if (table && !list.heldBack().isEmpty()) {
+      throw refused(
+          "jobs left out by hand, which CSV cannot keep",
+          "a name that ends in .json, .yaml or .yml");
+    }
     Path folder = file.toAbsolutePath().getParent();
     if (folder != null) {
       Files.createDirectories(folder);

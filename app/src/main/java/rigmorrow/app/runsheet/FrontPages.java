@@ -79,6 +79,7 @@ final class FrontPages {
         switch (left.cause()) {
           case NEEDS_MEASURING -> "Needs measuring";
           case NO_RIG -> "No rig can take it";
+          case HELD_BACK -> "Left out by hand";
           case NO_ROOM -> "No room in the plan";
         };
     return new FrontPage.Left(JobCard.Label.of(job), promise(job, times), cause, left.sentences());

@@ -36,8 +36,8 @@ final class OperatorSheets {
   }
 
   OperatorSheet of(Operator operator, String anchor) {
-    List<Span> shifts = WorkingHours.of(withoutBreaks(operator), times.clock());
-    List<Span> breaks = breaks(shifts, WorkingHours.of(operator, times.clock()));
+    List<Span> shifts = WorkingHours.shifts(operator, times.clock());
+    List<Span> breaks = WorkingHours.breaks(operator, times.clock());
     List<List<Duty>> tasks = tasks(operator.id());
     DayCharts chart = new DayCharts(times);
     breaks.forEach(span -> chart.add(LaneKind.BREAK, span));
@@ -162,35 +162,5 @@ final class OperatorSheets {
     return spans.isEmpty()
         ? "none"
         : spans.stream().map(times::span).collect(Collectors.joining(", "));
-  }
-
-  private static Operator withoutBreaks(Operator operator) {
-    return new Operator(
-        operator.id(),
-        operator.name(),
-        operator.skills(),
-        operator.shifts(),
-        List.of(),
-        operator.closed());
-  }
-
-  /** What the shifts have and the working hours have not. */
-  private static List<Span> breaks(List<Span> shifts, List<Span> working) {
-    List<Span> breaks = new ArrayList<>();
-    for (Span shift : shifts) {
-      int from = shift.start();
-      for (Span span : working) {
-        if (shift.contains(span)) {
-          if (span.start() > from) {
-            breaks.add(new Span(from, span.start()));
-          }
-          from = span.end();
-        }
-      }
-      if (from < shift.end()) {
-        breaks.add(new Span(from, shift.end()));
-      }
-    }
-    return breaks;
   }
 }

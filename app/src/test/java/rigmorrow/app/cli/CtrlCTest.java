@@ -56,6 +56,29 @@ class CtrlCTest {
     assertThat(verify.exitCode()).as(verify.out() + verify.err()).isZero();
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"INT", "TERM"})
+  void endsABoardInOrder(String signal) throws Exception {
+    Process process = start("board", "--demo", "--port", "0");
+    try (BufferedReader err =
+        new BufferedReader(new InputStreamReader(process.getErrorStream(), UTF_8))) {
+      assertThat(err.readLine()).contains("until Ctrl-C");
+      String pid = Long.toString(process.pid());
+      assertThat(new ProcessBuilder("kill", "-" + signal, pid).start().waitFor()).isZero();
+      assertThat(process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)).isTrue();
+      String rest = err.lines().collect(Collectors.joining("\n"));
+      assertThat(rest).isEqualTo("the board ends; everything that was kept is stored");
+      assertThat(process.exitValue()).isZero();
+    } finally {
+      process.destroyForcibly();
+    }
+    try (var files = java.nio.file.Files.list(folder.resolve("out/board"))) {
+      assertThat(files.map(file -> file.getFileName().toString()))
+          .contains("board.sqlite")
+          .noneMatch(name -> name.endsWith("-wal"));
+    }
+  }
+
   private Process start(String... arguments) throws Exception {
     ProcessBuilder builder =
         new ProcessBuilder(

@@ -136,7 +136,17 @@ class ExpectationsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"plan", "fit", "times", "verify", "runsheets", "schema", "completion", "demo"})
+      strings = {
+        "plan",
+        "fit",
+        "times",
+        "verify",
+        "runsheets",
+        "schema",
+        "completion",
+        "demo",
+        "board"
+      })
   void givesOneDocumentWhateverIsAskedInAWrongWay(String command) { // 3
     Ran ran = run(folder, command, "--json", "--no-such-option");
     assertThat(ran.exitCode()).isEqualTo(2);
@@ -197,6 +207,7 @@ class ExpectationsTest {
         "demo",
         "import",
         "plan",
+        "board",
         "fit",
         "times",
         "verify",

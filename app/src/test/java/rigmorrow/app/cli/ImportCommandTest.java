@@ -250,6 +250,22 @@ class ImportCommandTest {
     assertThat(folder.resolve("pinned.csv")).doesNotExist();
   }
 
+  @Test
+  void refusesACsvThatHasJobsToLeaveOutByHand() throws IOException {
+    Files.writeString(
+        folder.resolve("held.json"),
+        """
+        {"version": 1, "date": "2026-03-04",
+         "jobs": [{"id": "1", "recipe": "%s"}],
+         "heldBack": ["1"]}
+        """
+            .formatted(RECIPE));
+    Ran ran = run("held.json", "--out", "held.csv");
+    assertThat(ran.exitCode()).as(ran.err()).isEqualTo(2);
+    assertThat(ran.err()).contains("jobs left out by hand, which CSV cannot keep");
+    assertThat(folder.resolve("held.csv")).doesNotExist();
+  }
+
   private static Ran run(String list, String... more) {
     List<String> arguments = new ArrayList<>(List.of("import", FLOOR, list));
     arguments.addAll(List.of(more));

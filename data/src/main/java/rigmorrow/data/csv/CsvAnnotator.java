@@ -7,11 +7,14 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
 import rigmorrow.data.problem.Problems;
+import rigmorrow.data.table.CellEdit;
 import rigmorrow.data.table.HeaderJudge;
 import rigmorrow.data.table.ProblemColumn;
 import rigmorrow.data.table.Table;
@@ -20,17 +23,20 @@ import rigmorrow.data.table.TableOptions;
 import rigmorrow.data.table.TableRow;
 
 /**
- * Copies a CSV file with its problems beside its rows, in one more column; everything else stays as
- * it is, byte for byte. A column of problems that is there already is written anew. What the file's
- * character set lacks is told there by its number, such as [U+0142].
+ * Copies a CSV file with its problems beside its rows, in one more column; everything else but the
+ * cells that were mended stays as it is, byte for byte. A column of problems that is there already
+ * is written anew. What the file's character set lacks is told there by its number, such as
+ * [U+0142].
  */
 public final class CsvAnnotator {
   private final CsvSource source;
+  private final List<CellEdit> mended;
   private final StringBuilder copy = new StringBuilder();
   private int copied;
 
-  private CsvAnnotator(CsvSource source) {
+  private CsvAnnotator(CsvSource source, List<CellEdit> mended) {
     this.source = source;
+    this.mended = mended;
   }
 
   /**
@@ -38,12 +44,18 @@ public final class CsvAnnotator {
    *
    * @param bytes of the file
    * @param told what is wrong with it
+   * @param mended cells that have another text in the copy
    * @param file its name
    * @throws InputException when it cannot be split into rows, has none, or cannot be kept byte for
    *     byte
    */
   public static byte[] annotated(
-      byte[] bytes, TableOptions options, HeaderJudge judge, List<InputProblem> told, String file)
+      byte[] bytes,
+      TableOptions options,
+      HeaderJudge judge,
+      List<InputProblem> told,
+      List<CellEdit> mended,
+      String file)
       throws InputException {
     Problems problems = new Problems(file);
     CsvSource source = CsvSource.open(bytes, options, judge, problems);
@@ -56,7 +68,7 @@ public final class CsvAnnotator {
     if (first == null) {
       throw Table.nothing(judge, problems);
     }
-    String text = new CsvAnnotator(source).copy(told);
+    String text = new CsvAnnotator(source, mended).copy(told);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     out.write(bytes, 0, source.text().markBytes());
     out.writeBytes(text.getBytes(source.text().charset()));
@@ -91,12 +103,12 @@ public final class CsvAnnotator {
         header = row;
         int there = ProblemColumn.in(header);
         column = there < 0 ? header.cells().size() : there;
-        put(scanner.spans(), column, ProblemColumn.header(others));
+        put(row, scanner.spans(), column, ProblemColumn.header(others));
       } else if (besideThem.contains(row.number())) {
         // A row with more cells than the header has none of ours where ours should be.
         boolean longer = header != null && row.cells().size() > header.cells().size();
         String words = ProblemColumn.besideRow(byRow.getOrDefault(row.number(), List.of()));
-        put(scanner.spans(), longer ? row.cells().size() : column, words);
+        put(row, scanner.spans(), longer ? row.cells().size() : column, words);
       }
       row = scanner.next();
     }
@@ -120,19 +132,33 @@ public final class CsvAnnotator {
     return rows;
   }
 
-  /** Puts words into the cell of a row at an index, at its end when the row is shorter. */
-  private void put(List<CsvScanner.Span> cells, int index, String words) {
-    if (index < cells.size()) {
-      CsvScanner.Span old = cells.get(index);
-      copy.append(source.text().text(), copied, old.start());
-      copy.append(quotedIfNeeded(writable(words)));
-      copied = old.end();
-    } else if (!words.isEmpty()) {
-      int end = cells.get(cells.size() - 1).end();
-      copy.append(source.text().text(), copied, end);
-      copy.append(String.valueOf(source.delimiter()).repeat(index - cells.size() + 1));
-      copy.append(quotedIfNeeded(writable(words)));
-      copied = end;
+  /**
+   * Puts what was mended into a row, and words into the cell at an index, at its end when the row
+   * is shorter.
+   */
+  private void put(TableRow row, List<CsvScanner.Span> cells, int index, String words) {
+    NavigableMap<Integer, String> wanted = new TreeMap<>();
+    for (CellEdit edit : mended) {
+      if (edit.row() == row.number()) {
+        wanted.put(edit.column() - 1, edit.text());
+      }
+    }
+    wanted.put(index, words);
+    int filled = cells.size();
+    for (Map.Entry<Integer, String> cell : wanted.entrySet()) {
+      String text = quotedIfNeeded(writable(cell.getValue()));
+      if (cell.getKey() < cells.size()) {
+        CsvScanner.Span old = cells.get(cell.getKey());
+        copy.append(source.text().text(), copied, old.start()).append(text);
+        copied = old.end();
+      } else if (!text.isEmpty()) {
+        int end = cells.get(cells.size() - 1).end();
+        copy.append(source.text().text(), copied, end);
+        copy.append(String.valueOf(source.delimiter()).repeat(cell.getKey() - filled + 1));
+        copy.append(text);
+        copied = end;
+        filled = cell.getKey() + 1;
+      }
     }
   }
 

@@ -2,7 +2,10 @@ package rigmorrow.data.shotjson;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.data.json.Cursor;
 import rigmorrow.data.json.Reading;
@@ -62,7 +65,22 @@ public final class ShotJsonReader {
     JobList jobs = new JobList(floor, problems);
     list.list("jobs", job -> take(job, jobs, soundDate));
     List<Pin> pins = new PinReader(floor, jobs.ids(), soundDate).pins(list);
-    return new ShotList(date, days, jobs.jobs(), pins);
+    return new ShotList(date, days, jobs.jobs(), pins, heldBack(list, jobs.ids(), pins));
+  }
+
+  private static List<String> heldBack(Cursor list, Set<String> jobs, List<Pin> pins) {
+    Set<String> pinned = pins.stream().map(Pin::job).collect(Collectors.toSet());
+    List<String> held = new ArrayList<>();
+    for (String id : list.texts("heldBack")) {
+      if (!jobs.contains(id)) {
+        list.refuse("heldBack", id, "a job of this list");
+      } else if (pinned.contains(id)) {
+        list.refuse("heldBack", id, "a job that is not pinned");
+      } else {
+        held.add(id);
+      }
+    }
+    return held;
   }
 
   private JobDraft take(Cursor job, JobList jobs, @Nullable LocalDate date) {

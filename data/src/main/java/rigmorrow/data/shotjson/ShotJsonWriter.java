@@ -21,7 +21,8 @@ public final class ShotJsonWriter {
             .text("date", list.date())
             .whole("days", list.days())
             .list("jobs", list.jobs(), ShotJsonWriter::job)
-            .list("pins", list.pins(), ShotJsonWriter::pin);
+            .list("pins", list.pins(), ShotJsonWriter::pin)
+            .texts("heldBack", list.heldBack());
     return Trees.write(tree.node(), notation);
   }
 

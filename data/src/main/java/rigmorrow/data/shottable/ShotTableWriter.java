@@ -51,12 +51,19 @@ public final class ShotTableWriter {
    * A shot list as UTF-8 CSV with byte order mark, comma and decimal point. Reading it back with
    * the list's date and days gives an equal list; blanks around a text are lost.
    *
-   * @throws IllegalArgumentException when the list has pins, which a table cannot keep
+   * @throws IllegalArgumentException when the list has pins or jobs held back, which a table cannot
+   *     keep
    */
   public static byte[] write(ShotList shotList) {
     if (!shotList.pins().isEmpty()) {
       throw new IllegalArgumentException(
           "the shot list has " + shotList.pins().size() + " pins; accepted: none in a CSV file");
+    }
+    if (!shotList.heldBack().isEmpty()) {
+      throw new IllegalArgumentException(
+          "the shot list holds back "
+              + shotList.heldBack().size()
+              + " jobs; accepted: none in a CSV file");
     }
     List<JobDraft> drafts = shotList.jobs().stream().map(JobDraft::of).toList();
     Set<Column> columns = columns(drafts);

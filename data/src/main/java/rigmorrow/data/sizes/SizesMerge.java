@@ -90,7 +90,7 @@ public final class SizesMerge {
     }
     problems.throwIfAny();
     return new SizesMerging(
-        new ShotList(list.date(), list.days(), jobs, list.pins()),
+        new ShotList(list.date(), list.days(), jobs, list.pins(), list.heldBack()),
         notes,
         articles.size(),
         matched,

@@ -1,5 +1,6 @@
 package rigmorrow.data.table;
 
+import java.util.ArrayList;
 import java.util.List;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.Place;
@@ -47,6 +48,32 @@ public record Table(TableForm form, TableRow header, List<TableRow> rows) {
   /** The refusal of a file in which nothing stands. */
   public static InputException nothing(HeaderJudge judge, Problems problems) {
     return problems.refusal("", "a header row and at least one " + judge.rowWord());
+  }
+
+  /**
+   * This table with other text in a cell. A row in which nothing stands any more is left out, as it
+   * would be in a file.
+   *
+   * @throws IllegalArgumentException when there is no such cell
+   */
+  public Table with(CellEdit edit) {
+    if (edit.row() == header.number()) {
+      return new Table(form, header.with(edit, header.cells().size()), rows);
+    }
+    List<TableRow> others = new ArrayList<>();
+    boolean found = false;
+    for (TableRow row : rows) {
+      boolean meant = row.number() == edit.row();
+      TableRow now = meant ? row.with(edit, header.cells().size()) : row;
+      found |= meant;
+      if (!now.blank()) {
+        others.add(now);
+      }
+    }
+    if (!found) {
+      throw new IllegalArgumentException("There is no row " + edit.row() + " with anything in it.");
+    }
+    return new Table(form, header, others);
   }
 
   /** The place of a row. */

@@ -56,6 +56,36 @@ public record TableOptions(
     return new TableOptions(delimiter, decimalMark, charset, given);
   }
 
+  /**
+   * A delimiter as users write it.
+   *
+   * @param word the sign or its name
+   * @throws IllegalArgumentException when it is none
+   */
+  public static char delimiter(String word) {
+    return switch (word) {
+      case ",", "comma" -> ',';
+      case ";", "semicolon" -> ';';
+      case "\t", "\\t", "tab" -> '\t';
+      default ->
+          throw new IllegalArgumentException("'" + word + "' is no sign; accepted: , or ; or tab");
+    };
+  }
+
+  /**
+   * A decimal mark as users write it.
+   *
+   * @param word the sign or its name
+   * @throws IllegalArgumentException when it is none
+   */
+  public static char decimalMark(String word) {
+    return switch (word) {
+      case ",", "comma" -> ',';
+      case ".", "point" -> '.';
+      default -> throw new IllegalArgumentException("'" + word + "' is no mark; accepted: , or .");
+    };
+  }
+
   /** A delimiter or decimal mark by its name. */
   public static String name(char sign) {
     return switch (sign) {

@@ -41,6 +41,24 @@ public record TableRow(int number, List<TableCell> cells, @Nullable TableFault f
     return -1;
   }
 
+  /**
+   * This row with other text in a cell.
+   *
+   * @param width of the header
+   */
+  TableRow with(CellEdit edit, int width) {
+    if (edit.column() > Math.max(width, cells.size())) {
+      throw new IllegalArgumentException(
+          "Row " + number + " has no column " + edit.column() + "; accepted: 1 to " + width + ".");
+    }
+    List<TableCell> others = new ArrayList<>(cells);
+    while (others.size() < edit.column()) {
+      others.add(TableCell.EMPTY);
+    }
+    others.set(edit.column() - 1, TableCell.of(edit.text()));
+    return new TableRow(number, others, fault);
+  }
+
   /** This row with nothing in one column. */
   TableRow without(int column) {
     if (cell(column).isEmpty()) {

@@ -17,6 +17,7 @@ import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
 import rigmorrow.data.problem.Place;
 import rigmorrow.data.problem.Problems;
+import rigmorrow.data.table.CellEdit;
 import rigmorrow.data.table.HeaderJudge;
 import rigmorrow.data.table.ProblemColumn;
 import rigmorrow.data.table.Table;
@@ -41,12 +42,23 @@ public final class WorkbookAnnotator {
   private final Worksheet copy;
   private final List<InputProblem> told;
   private final Set<Place> marked;
+  private final List<CellEdit> mended;
+  private final Set<Place> mendedPlaces;
 
   /** Rows that are not blank, the header first. */
   private final List<TableRow> rows;
 
   private WorkbookAnnotator(
-      OpenWorkbook workbook, Worksheet copy, List<TableRow> rows, List<InputProblem> told) {
+      OpenWorkbook workbook,
+      Worksheet copy,
+      List<TableRow> rows,
+      List<InputProblem> told,
+      List<CellEdit> mended) {
+    this.mended = mended;
+    this.mendedPlaces =
+        mended.stream()
+            .map(edit -> Place.cell("", edit.row(), edit.column()))
+            .collect(Collectors.toSet());
     this.workbook = workbook;
     this.copy = copy;
     this.rows = rows;
@@ -59,12 +71,18 @@ public final class WorkbookAnnotator {
    *
    * @param bytes of the file
    * @param told what is wrong with it
+   * @param mended cells that have another text in the copy
    * @param file its name
    * @throws InputException when the file or the sheet cannot be read, nothing stands in it, or it
    *     has no room for one more column
    */
   public static byte[] annotated(
-      byte[] bytes, TableOptions options, HeaderJudge judge, List<InputProblem> told, String file)
+      byte[] bytes,
+      TableOptions options,
+      HeaderJudge judge,
+      List<InputProblem> told,
+      List<CellEdit> mended,
+      String file)
       throws InputException {
     Problems problems = new Problems(file);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -86,7 +104,7 @@ public final class WorkbookAnnotator {
           new MergedCells(sheet.getName(), workbook.merges(sheet)).within(bottom, width, problems);
       try (Workbook writing = new Workbook(out, "rigmorrow", null)) {
         Worksheet copy = writing.newWorksheet(sheet.getName());
-        new WorkbookAnnotator(workbook, copy, rows, told).copy(sheet, merges, there);
+        new WorkbookAnnotator(workbook, copy, rows, told, mended).copy(sheet, merges, there);
       }
     } catch (IOException e) {
       throw new UncheckedIOException("a workbook in memory cannot be written", e);
@@ -107,11 +125,15 @@ public final class WorkbookAnnotator {
           row.stream()
               .filter(cell -> cell != null && filled.contains(number))
               .filter(cell -> cell.getColumnIndex() < width && cell.getColumnIndex() != there)
+              .filter(cell -> !isMended(number, cell.getColumnIndex() + 1))
               .forEach(cell -> copy(number - 1, cell));
           return true;
         });
-    for (CellRange merge : merges) {
-      copy.range(merge.top() - 1, merge.left(), merge.bottom() - 1, merge.right()).merge();
+    merges.forEach(this::merge);
+    for (CellEdit edit : mended) {
+      if (!edit.text().isEmpty()) {
+        copy.value(edit.row() - 1, edit.column() - 1, edit.text());
+      }
     }
     for (Place place : marked) {
       if (place.row() > 0 && place.column() > 0) {
@@ -119,6 +141,36 @@ public final class WorkbookAnnotator {
       }
     }
     tell(there < 0 ? width : there);
+  }
+
+  private boolean isMended(int row, int column) {
+    return mendedPlaces.contains(Place.cell("", row, column));
+  }
+
+  /** Cells that are merged, unless one of them was mended: then each gets what it stands for. */
+  private void merge(CellRange merge) {
+    boolean apart =
+        mended.stream()
+            .anyMatch(
+                edit ->
+                    merge.top() <= edit.row()
+                        && edit.row() <= merge.bottom()
+                        && merge.left() == edit.column() - 1);
+    if (!apart) {
+      copy.range(merge.top() - 1, merge.left(), merge.bottom() - 1, merge.right()).merge();
+      return;
+    }
+    String shown =
+        rows.stream()
+            .filter(row -> row.number() == merge.top())
+            .findFirst()
+            .map(row -> row.text(merge.left()))
+            .orElse("");
+    for (int row = merge.top() + 1; row <= merge.bottom() && !shown.isEmpty(); row++) {
+      if (!isMended(row, merge.left() + 1)) {
+        copy.value(row - 1, merge.left(), shown);
+      }
+    }
   }
 
   /** Writes the problems, those that belong to no row behind the header of their column. */

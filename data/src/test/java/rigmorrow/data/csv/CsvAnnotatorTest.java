@@ -91,7 +91,12 @@ class CsvAnnotatorTest {
     assertThatThrownBy(
             () ->
                 CsvAnnotator.annotated(
-                    noText, TableOptions.FIND, TableKind.SHOT_LIST, List.of(), "list.csv"))
+                    noText,
+                    TableOptions.FIND,
+                    TableKind.SHOT_LIST,
+                    List.of(),
+                    List.of(),
+                    "list.csv"))
         .isInstanceOf(InputException.class);
   }
 
@@ -101,7 +106,12 @@ class CsvAnnotatorTest {
     assertThatThrownBy(
             () ->
                 CsvAnnotator.annotated(
-                    blank, TableOptions.FIND, TableKind.SHOT_LIST, List.of(), "list.csv"))
+                    blank,
+                    TableOptions.FIND,
+                    TableKind.SHOT_LIST,
+                    List.of(),
+                    List.of(),
+                    "list.csv"))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("a header row");
   }
@@ -114,7 +124,7 @@ class CsvAnnotatorTest {
             "list.csv", Place.cell("", 2, 2), "Recipe", "nope", "\u0142\ud83d\ude00 \u00e5");
     byte[] copy =
         CsvAnnotator.annotated(
-            sheet, TableOptions.FIND, TableKind.SHOT_LIST, List.of(problem), "list.csv");
+            sheet, TableOptions.FIND, TableKind.SHOT_LIST, List.of(problem), List.of(), "list.csv");
     assertThat(copy)
         .isEqualTo(
             ("Article,Recipe,Navn,problems\n1,nope,R\u00f8d?,"
@@ -127,7 +137,9 @@ class CsvAnnotatorTest {
     byte[] sheet = "Article,Recipe\n1,nope\n".getBytes(StandardCharsets.UTF_16BE);
     TableOptions utf16 = TableOptions.FIND.withCharset(StandardCharsets.UTF_16);
     assertThatThrownBy(
-            () -> CsvAnnotator.annotated(sheet, utf16, TableKind.SHOT_LIST, List.of(), "list.csv"))
+            () ->
+                CsvAnnotator.annotated(
+                    sheet, utf16, TableKind.SHOT_LIST, List.of(), List.of(), "list.csv"))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("byte for byte");
   }
@@ -157,6 +169,7 @@ class CsvAnnotatorTest {
         catchThrowableOfType(
             InputException.class, () -> ReadTable.csv(sheet, "list.csv", TableOptions.FIND));
     List<InputProblem> told = refusal.problems();
-    return CsvAnnotator.annotated(sheet, TableOptions.FIND, TableKind.SHOT_LIST, told, "list.csv");
+    return CsvAnnotator.annotated(
+        sheet, TableOptions.FIND, TableKind.SHOT_LIST, told, List.of(), "list.csv");
   }
 }

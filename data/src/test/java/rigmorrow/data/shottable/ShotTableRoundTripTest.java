@@ -98,6 +98,14 @@ class ShotTableRoundTripTest {
         .hasMessageContaining("1 pins");
   }
 
+  @Test
+  void refusesToLoseJobsHeldBack() throws Exception {
+    ShotList list = ReadTable.csv("Article,Recipe\n1,spin-36\n").shotList();
+    assertThatThrownBy(() -> ShotTableWriter.write(list.withHeldBack(List.of("1"))))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("holds back 1 jobs");
+  }
+
   private static ShotJob job(int number, Random random) {
     LocalDateTime arrivesAt = random.nextBoolean() ? null : time(0, random);
     return new ShotJob(

@@ -98,7 +98,7 @@ class MangledWorkbookTest {
     try {
       copy =
           WorkbookAnnotator.annotated(
-              bytes, TableOptions.FIND, TableKind.SHOT_LIST, told, "list.xlsx");
+              bytes, TableOptions.FIND, TableKind.SHOT_LIST, told, List.of(), "list.xlsx");
     } catch (InputException e) {
       return;
     } catch (RuntimeException | Error e) {

@@ -119,6 +119,6 @@ class WorkbookAnnotatorLimitsTest {
 
   private static byte[] annotated(RawWorkbook book, TableOptions options) throws InputException {
     return WorkbookAnnotator.annotated(
-        book.bytes(), options, TableKind.SHOT_LIST, TOLD, "list.xlsx");
+        book.bytes(), options, TableKind.SHOT_LIST, TOLD, List.of(), "list.xlsx");
   }
 }

@@ -122,7 +122,7 @@ class WorkbookAnnotatorTest {
 
   private static byte[] annotated(byte[] bytes, List<InputProblem> told) throws InputException {
     return WorkbookAnnotator.annotated(
-        bytes, TableOptions.FIND, TableKind.SHOT_LIST, told, "list.xlsx");
+        bytes, TableOptions.FIND, TableKind.SHOT_LIST, told, List.of(), "list.xlsx");
   }
 
   private static List<Row> rows(byte[] workbook) throws Exception {

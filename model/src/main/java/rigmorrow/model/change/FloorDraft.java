@@ -175,7 +175,10 @@ final class FloorDraft {
   ScenarioBatch finish() {
     ShotList list = listBefore();
     boolean sameList = jobs.equals(list.jobs()) && pins.equals(list.pins());
-    ShotList after = sameList ? list : new ShotList(list.date(), list.days(), jobs, pins);
+    Set<String> there = new HashSet<>();
+    jobs.forEach(job -> there.add(job.id()));
+    List<String> heldBack = list.heldBack().stream().filter(there::contains).toList();
+    ShotList after = sameList ? list : new ShotList(list.date(), list.days(), jobs, pins, heldBack);
     List<Operator> regular =
         crew.stream()
             .map(one -> with(one, one.skills(), regularShifts.getOrDefault(one.id(), one.shifts())))

@@ -57,6 +57,8 @@ public record Explanation(
     PLANNED,
     /** It is left out though a rig could take it. */
     LEFT_OUT,
+    /** The planner leaves it out by hand. Its places were tried as if it were taken in. */
+    HELD_BACK,
     /** No rig can take it. */
     FITS_NO_RIG,
     /** Size or mass is not known. */

@@ -17,6 +17,7 @@ public enum FloorRule {
   FINISHING_TIME(Level.SOFT, "Minutes until the last job ends count."),
 
   JOB_PLANNED_ONCE(Level.HARD, "Every job is planned once or left out once."),
+  HELD_BACK(Level.HARD, "A job that is left out by hand is not planned."),
   JOB_ORDER(Level.HARD, "Changeover, load, capture and unload follow each other."),
   STEP_TIME(Level.HARD, "Every part takes the time that it was computed to take."),
   CHANGEOVER_STEPS(Level.HARD, "The changeover does what the next setup and its kit need."),

@@ -20,6 +20,8 @@ public record LeftOut(String job, Cause cause, List<String> sentences) {
     NEEDS_MEASURING,
     /** No rig can take it. */
     NO_RIG,
+    /** The planner leaves it out by hand. */
+    HELD_BACK,
     /** The search found no room for it within the rules. */
     NO_ROOM
   }

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rigmorrow.model.shot.Batch;
 
 /**
  * For each rig a sequence of jobs with times and people; and what was left out, with reasons. A
@@ -51,6 +52,29 @@ public record Plan(
   /** This plan with bounds beside its figures. */
   public Plan withBounds(PlanBounds known) {
     return new Plan(floor, zone, date, days, rigs, leftOut, figures, known, origin);
+  }
+
+  /**
+   * Holds the plan's floor, zone and days against a batch's.
+   *
+   * @throws IllegalArgumentException when they differ, so that the plan's seconds mean something
+   *     else
+   */
+  public void requireDaysOf(Batch batch) {
+    String expected =
+        describe(
+            batch.floor().name(),
+            batch.floor().zone(),
+            batch.shotList().date(),
+            batch.shotList().days());
+    String actual = describe(floor, zone, date, days);
+    if (!expected.equals(actual)) {
+      throw new IllegalArgumentException("plan is of " + actual + "; accepted: " + expected);
+    }
+  }
+
+  private static String describe(String floor, ZoneId zone, LocalDate date, int days) {
+    return "floor " + floor + ", zone " + zone + ", date " + date + ", days " + days;
   }
 
   /** A planned job by its id. */

@@ -57,6 +57,20 @@ public record ShotJob(
         note);
   }
 
+  /** The same job, due at another time or at none. */
+  public ShotJob withPromise(@Nullable Promise other) {
+    return new ShotJob(
+        id, article, gtin, name, sample, recipe, item, setup, arrivesAt, leavesAt, other, weight,
+        note);
+  }
+
+  /** The same job, counting more or less. */
+  public ShotJob withWeight(int other) {
+    return new ShotJob(
+        id, article, gtin, name, sample, recipe, item, setup, arrivesAt, leavesAt, promise, other,
+        note);
+  }
+
   /** True when being late with this job breaks the plan. */
   public boolean must() {
     return promise != null && promise.must();

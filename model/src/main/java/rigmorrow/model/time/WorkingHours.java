@@ -23,6 +23,20 @@ public final class WorkingHours {
     return open(operator.shifts(), operator.breaks(), operator.closed(), clock);
   }
 
+  /** When an operator is there, breaks included, in order, apart, within the plan. */
+  public static List<Span> shifts(Operator operator, PlanClock clock) {
+    return open(operator.shifts(), List.of(), operator.closed(), clock);
+  }
+
+  /** The breaks within an operator's shifts, in order, apart, within the plan. */
+  public static List<Span> breaks(Operator operator, PlanClock clock) {
+    List<Span> breaks = shifts(operator, clock);
+    for (Span worked : of(operator, clock)) {
+      breaks = without(breaks, worked);
+    }
+    return breaks;
+  }
+
   private static List<Span> open(
       List<OpenHours> hours, List<OpenHours> breaks, List<Closure> closed, PlanClock clock) {
     List<Span> shut = new ArrayList<>(weekly(breaks, clock));

@@ -4,6 +4,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.time.PlanClock;
@@ -25,6 +26,13 @@ final class BreachLog {
   void add(FloorRule rule, String where, long amount, String sentence) {
     if (amount > 0) {
       breaches.add(new Breach(rule, where, amount, sentence));
+    }
+  }
+
+  /** The same; the sentence is worded only when the rule is broken, which most are not. */
+  void add(FloorRule rule, String where, long amount, Supplier<String> sentence) {
+    if (amount > 0) {
+      add(rule, where, amount, sentence.get());
     }
   }
 

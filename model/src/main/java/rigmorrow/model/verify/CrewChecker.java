@@ -169,15 +169,16 @@ final class CrewChecker {
           FloorRule.OPERATOR_HOURS,
           operator.id(),
           away,
-          "Operator "
-              + operator.id()
-              + " does the "
-              + task.name()
-              + " from "
-              + log.times(task.span())
-              + ", "
-              + away
-              + " s of it outside working hours.");
+          () ->
+              "Operator "
+                  + operator.id()
+                  + " does the "
+                  + task.name()
+                  + " from "
+                  + log.times(task.span())
+                  + ", "
+                  + away
+                  + " s of it outside working hours.");
     }
   }
 
@@ -190,19 +191,20 @@ final class CrewChecker {
             FloorRule.OPERATOR_ONE_TASK,
             operator,
             shared,
-            "Operator "
-                + operator
-                + " does the "
-                + task.name()
-                + " from "
-                + log.times(task.span())
-                + " and the "
-                + other.name()
-                + " from "
-                + log.times(other.span())
-                + ", "
-                + shared
-                + " s at once.");
+            () ->
+                "Operator "
+                    + operator
+                    + " does the "
+                    + task.name()
+                    + " from "
+                    + log.times(task.span())
+                    + " and the "
+                    + other.name()
+                    + " from "
+                    + log.times(other.span())
+                    + ", "
+                    + shared
+                    + " s at once.");
       }
     }
   }

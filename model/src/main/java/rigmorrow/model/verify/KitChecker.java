@@ -96,19 +96,20 @@ final class KitChecker {
               FloorRule.KIT_ONE_PLACE,
               unit,
               shared,
-              "Unit "
-                  + unit
-                  + " is used by "
-                  + other.id()
-                  + " from "
-                  + log.times(other.whole())
-                  + " and by "
-                  + run.id()
-                  + " from "
-                  + log.times(run.whole())
-                  + ", "
-                  + shared
-                  + " s at once.");
+              () ->
+                  "Unit "
+                      + unit
+                      + " is used by "
+                      + other.id()
+                      + " from "
+                      + log.times(other.whole())
+                      + " and by "
+                      + run.id()
+                      + " from "
+                      + log.times(run.whole())
+                      + ", "
+                      + shared
+                      + " s at once.");
         }
       }
       earlier.add(run);

@@ -3,6 +3,7 @@ package rigmorrow.model.verify;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -15,9 +16,8 @@ import rigmorrow.model.plan.KitUse;
  * Where each piece of kit stands before each job that uses it, by the order of the jobs' starts.
  */
 final class KitPlaces {
-  private record Use(String unit, PlannedRun run) {}
-
-  private final Map<Use, String> placeBefore = new HashMap<>();
+  /** By run, then by unit; two runs are never the same one, whatever a broken plan says of them. */
+  private final Map<PlannedRun, Map<String, String>> placesBefore = new IdentityHashMap<>();
 
   KitPlaces(Floor floor, List<PlannedRun> runs) {
     Map<String, String> places = new HashMap<>();
@@ -34,7 +34,7 @@ final class KitPlaces {
       for (KitUse use : run.planned().kit()) {
         String place = places.put(use.unit(), run.rigId());
         if (place != null) {
-          placeBefore.put(new Use(use.unit(), run), place);
+          placesBefore.computeIfAbsent(run, key -> new HashMap<>()).put(use.unit(), place);
         }
       }
     }
@@ -42,6 +42,6 @@ final class KitPlaces {
 
   /** The place a unit is fetched from for a job; null when the unit is unknown. */
   @Nullable String before(PlannedRun run, String unit) {
-    return placeBefore.get(new Use(unit, run));
+    return placesBefore.getOrDefault(run, Map.of()).get(unit);
   }
 }

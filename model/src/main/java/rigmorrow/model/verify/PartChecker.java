@@ -1,6 +1,7 @@
 package rigmorrow.model.verify;
 
 import java.util.List;
+import java.util.function.Supplier;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.FloorRule;
@@ -44,13 +45,14 @@ final class PartChecker {
         FloorRule.JOB_ORDER,
         run.id(),
         Math.abs((long) captureStart - ready),
-        "Capture of "
-            + run.id()
-            + " starts at "
-            + log.time(captureStart)
-            + " instead of "
-            + log.time(ready)
-            + ", when it is loaded and warmed up.");
+        () ->
+            "Capture of "
+                + run.id()
+                + " starts at "
+                + log.time(captureStart)
+                + " instead of "
+                + log.time(ready)
+                + ", when it is loaded and warmed up.");
     int unloadStart = planned.unload().span().start();
     notBefore(run, "unloading", unloadStart, "capture's end", planned.capture().end());
   }
@@ -60,17 +62,18 @@ final class PartChecker {
         FloorRule.JOB_ORDER,
         run.id(),
         (long) earliest - start,
-        "The "
-            + part
-            + " of "
-            + run.id()
-            + " starts at "
-            + log.time(start)
-            + ", before "
-            + what
-            + " at "
-            + log.time(earliest)
-            + ".");
+        () ->
+            "The "
+                + part
+                + " of "
+                + run.id()
+                + " starts at "
+                + log.time(start)
+                + ", before "
+                + what
+                + " at "
+                + log.time(earliest)
+                + ".");
   }
 
   /**
@@ -82,7 +85,7 @@ final class PartChecker {
     Attended changeover = planned.changeover();
     if (changeover == null) {
       int late = planned.warmedUpAt() - planned.load().span().start();
-      wrongTime(run, "wait for warming up without a changeover", late, Math.min(late, 0));
+      wrongTime(run, () -> "wait for warming up without a changeover", late, Math.min(late, 0));
       return;
     }
     var rig = run.rig();
@@ -90,19 +93,28 @@ final class PartChecker {
       ExpectedSteps.Sum sum = ExpectedSteps.sum(planned.steps(), floor.sharesChangeovers(rig));
       length(run, "changeover", changeover.span(), sum.attendedSeconds());
       int tail = planned.warmedUpAt() - changeover.span().end();
-      wrongTime(run, "warm-up after the changeover", tail, sum.tailSeconds());
+      wrongTime(run, () -> "warm-up after the changeover", tail, sum.tailSeconds());
     }
   }
 
   private void length(PlannedRun run, String part, Span span, int seconds) {
-    wrongTime(run, part + " from " + log.times(span), span.seconds(), seconds);
+    wrongTime(run, () -> part + " from " + log.times(span), span.seconds(), seconds);
   }
 
-  private void wrongTime(PlannedRun run, String what, int actual, int expected) {
+  private void wrongTime(PlannedRun run, Supplier<String> what, int actual, int expected) {
     log.add(
         FloorRule.STEP_TIME,
         run.id(),
         Math.abs((long) actual - expected),
-        "Job " + run.id() + ": " + what + " takes " + actual + " s instead of " + expected + " s.");
+        () ->
+            "Job "
+                + run.id()
+                + ": "
+                + what.get()
+                + " takes "
+                + actual
+                + " s instead of "
+                + expected
+                + " s.");
   }
 }

@@ -20,7 +20,7 @@ public final class PlanChecker {
    *     batch, so that its seconds mean something else
    */
   public static List<Breach> check(Batch batch, Plan plan) {
-    requireSameDays(batch, plan);
+    plan.requireDaysOf(batch);
     BreachLog log = new BreachLog(PlanClock.of(batch));
     List<PlannedRun> runs = PlannedRun.of(batch, plan);
     new CoverageChecker(batch, log).check(plan, runs);
@@ -33,28 +33,5 @@ public final class PlanChecker {
     new PromiseChecker(batch, log).check(runs);
     new FigureChecker(batch, log).check(plan, runs);
     return log.breaches();
-  }
-
-  /**
-   * Holds a plan's floor, zone and days against the batch's.
-   *
-   * @throws IllegalArgumentException when they differ, so that the plan's seconds mean something
-   *     else
-   */
-  public static void requireSameDays(Batch batch, Plan plan) {
-    String expected =
-        describe(
-            batch.floor().name(),
-            batch.floor().zone(),
-            batch.shotList().date(),
-            batch.shotList().days());
-    String actual = describe(plan.floor(), plan.zone(), plan.date(), plan.days());
-    if (!expected.equals(actual)) {
-      throw new IllegalArgumentException("plan is of " + actual + "; accepted: " + expected);
-    }
-  }
-
-  private static String describe(String floor, Object zone, Object date, int days) {
-    return "floor " + floor + ", zone " + zone + ", date " + date + ", days " + days;
   }
 }

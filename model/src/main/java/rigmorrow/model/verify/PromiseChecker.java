@@ -8,7 +8,7 @@ import rigmorrow.model.shot.Pin;
 import rigmorrow.model.shot.Promise;
 import rigmorrow.model.shot.ShotJob;
 
-/** Whether must-promises and pins are kept. */
+/** Whether must-promises and pins are kept, and what is left out by hand stays out. */
 final class PromiseChecker {
   private final Batch batch;
   private final BreachLog log;
@@ -28,6 +28,11 @@ final class PromiseChecker {
       }
       pinned.forEach(run -> kept(pin, run));
     }
+    for (String held : batch.shotList().heldBack()) {
+      if (runs.stream().anyMatch(run -> run.id().equals(held))) {
+        log.add(FloorRule.HELD_BACK, held, 1, "Job " + held + " is planned, but left out by hand.");
+      }
+    }
   }
 
   private void must(PlannedRun run) {
@@ -42,13 +47,14 @@ final class PromiseChecker {
         FloorRule.MUST_PROMISE,
         run.id(),
         (long) end - due,
-        "The pictures of "
-            + run.id()
-            + " are taken by "
-            + log.time(end)
-            + ", after the promise "
-            + log.time(due)
-            + ".");
+        () ->
+            "The pictures of "
+                + run.id()
+                + " are taken by "
+                + log.time(end)
+                + ", after the promise "
+                + log.time(due)
+                + ".");
   }
 
   private void kept(Pin pin, PlannedRun run) {
@@ -65,7 +71,15 @@ final class PromiseChecker {
           FloorRule.PIN_KEPT,
           pin.job(),
           Math.abs((long) place - run.place()),
-          "Job " + pin.job() + " is at place " + run.place() + ", pinned to " + place + ".");
+          "Job "
+              + pin.job()
+              + " is at place "
+              + (run.place() + 1)
+              + " of "
+              + run.rigId()
+              + ", pinned to place "
+              + (place + 1)
+              + ".");
     }
     LocalDateTime startsAt = pin.startsAt();
     if (startsAt != null) {

@@ -38,13 +38,14 @@ final class SampleChecker {
           FloorRule.SAMPLE_ARRIVED,
           job.id(),
           (long) arrival - start,
-          "Job "
-              + job.id()
-              + " starts at "
-              + log.time(start)
-              + ", before its sample arrives at "
-              + log.time(arrival)
-              + ".");
+          () ->
+              "Job "
+                  + job.id()
+                  + " starts at "
+                  + log.time(start)
+                  + ", before its sample arrives at "
+                  + log.time(arrival)
+                  + ".");
     }
     LocalDateTime leavesAt = job.leavesAt();
     if (leavesAt != null) {
@@ -54,13 +55,14 @@ final class SampleChecker {
           FloorRule.SAMPLE_LEAVES,
           job.id(),
           (long) end - leave,
-          "Job "
-              + job.id()
-              + " is unloaded at "
-              + log.time(end)
-              + ", after its sample leaves at "
-              + log.time(leave)
-              + ".");
+          () ->
+              "Job "
+                  + job.id()
+                  + " is unloaded at "
+                  + log.time(end)
+                  + ", after its sample leaves at "
+                  + log.time(leave)
+                  + ".");
     }
   }
 
@@ -70,22 +72,23 @@ final class SampleChecker {
         FloorRule.SAMPLE_ONE_PLACE,
         sample,
         shared,
-        "Sample "
-            + sample
-            + " is on rig "
-            + run.rigId()
-            + " for "
-            + run.id()
-            + " from "
-            + log.times(run.whole())
-            + " and on rig "
-            + other.rigId()
-            + " for "
-            + other.id()
-            + " from "
-            + log.times(other.whole())
-            + ", "
-            + shared
-            + " s at once.");
+        () ->
+            "Sample "
+                + sample
+                + " is on rig "
+                + run.rigId()
+                + " for "
+                + run.id()
+                + " from "
+                + log.times(run.whole())
+                + " and on rig "
+                + other.rigId()
+                + " for "
+                + other.id()
+                + " from "
+                + log.times(other.whole())
+                + ", "
+                + shared
+                + " s at once.");
   }
 }

@@ -9,6 +9,7 @@ import rigmorrow.model.money.MoneyChecks;
 import rigmorrow.model.motion.MotionChecks;
 import rigmorrow.model.shot.GtinChecks;
 import rigmorrow.model.statistic.StatisticChecks;
+import rigmorrow.model.use.UseChecks;
 import rigmorrow.model.work.CaptureChecks;
 
 class OutsidePageTest {
@@ -20,6 +21,7 @@ class OutsidePageTest {
     checks.addAll(GtinChecks.all());
     checks.addAll(MoneyChecks.all());
     checks.addAll(StatisticChecks.all());
+    checks.addAll(UseChecks.all());
     OutsidePage.holdsSection("model", checks);
   }
 }

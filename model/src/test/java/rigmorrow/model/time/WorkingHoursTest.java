@@ -30,6 +30,16 @@ class WorkingHoursTest {
   }
 
   @Test
+  void breaksAreWhatAShiftHasAndWorkHasNot() {
+    Operator ann = FloorFixtures.operator("ann");
+
+    assertThat(WorkingHours.shifts(ann, clock(FloorFixtures.MONDAY, 1)))
+        .containsExactly(new Span(27_000, 59_400));
+    assertThat(WorkingHours.breaks(ann, clock(FloorFixtures.MONDAY, 1)))
+        .containsExactly(new Span(43_200, 45_000));
+  }
+
+  @Test
   void hoursOnlyHoldOnTheirDays() {
     RigBuilder rig = new RigBuilder("r").open(hours("08:00", "10:00", DayOfWeek.TUESDAY));
 

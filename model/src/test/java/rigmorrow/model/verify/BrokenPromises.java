@@ -11,7 +11,10 @@ import rigmorrow.model.plan.PlanFigures;
 import rigmorrow.model.shot.Pin;
 import rigmorrow.model.shot.PinState;
 
-/** Plans that break a promise, a pin or a sample's times, or state wrong figures. */
+/**
+ * Plans that break a promise, a pin, what is left out by hand or a sample's times, or state wrong
+ * figures.
+ */
 final class BrokenPromises {
   private final List<Broken> all = new ArrayList<>();
 
@@ -22,6 +25,7 @@ final class BrokenPromises {
     broken.sample();
     broken.must();
     broken.pins();
+    broken.heldBack();
     broken.figures();
     return broken.all;
   }
@@ -88,6 +92,15 @@ final class BrokenPromises {
         "piece",
         1,
         day -> day.pins().add(new Pin("piece", "table", null, null, PinState.PLANNED)));
+  }
+
+  private void heldBack() {
+    add(
+        "planned though left out by hand",
+        FloorRule.HELD_BACK,
+        "vase",
+        1,
+        day -> day.heldBack().add("vase"));
   }
 
   private void figures() {

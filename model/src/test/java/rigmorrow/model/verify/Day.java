@@ -41,6 +41,7 @@ final class Day {
   private final FloorBuilder floor = FloorFixtures.floor();
   private final Map<String, JobBuilder> jobs = new LinkedHashMap<>();
   private final List<Pin> pins = new ArrayList<>();
+  private final List<String> heldBack = new ArrayList<>();
   private final Map<String, List<PlannedJob>> rigs = new LinkedHashMap<>();
   private final List<LeftOut> leftOut = new ArrayList<>();
   private UnaryOperator<PlanFigures> figures = stated -> stated;
@@ -134,6 +135,10 @@ final class Day {
     return pins;
   }
 
+  List<String> heldBack() {
+    return heldBack;
+  }
+
   List<LeftOut> leftOut() {
     return leftOut;
   }
@@ -172,7 +177,7 @@ final class Day {
   Batch batch() {
     Floor built = floor.build();
     List<ShotJob> list = jobs.values().stream().map(JobBuilder::build).toList();
-    return new Batch(built, new ShotList(FloorFixtures.MONDAY, 1, list, pins));
+    return new Batch(built, new ShotList(FloorFixtures.MONDAY, 1, list, pins, heldBack));
   }
 
   Plan plan(PlanFigures stated) {

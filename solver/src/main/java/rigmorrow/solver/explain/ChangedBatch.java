@@ -68,10 +68,7 @@ final class ChangedBatch {
   }
 
   private Batch job(UnaryOperator<ShotJob> change) {
-    ShotList list = batch.shotList();
-    List<ShotJob> jobs =
-        list.jobs().stream().map(one -> one.id().equals(job) ? change.apply(one) : one).toList();
-    return new Batch(batch.floor(), new ShotList(list.date(), list.days(), jobs, list.pins()));
+    return new Batch(batch.floor(), batch.shotList().withJob(job, change));
   }
 
   private Batch pin(java.util.function.Function<Pin, @Nullable Pin> change) {
@@ -83,7 +80,7 @@ final class ChangedBatch {
         pins.add(changed);
       }
     }
-    return new Batch(batch.floor(), new ShotList(list.date(), list.days(), list.jobs(), pins));
+    return new Batch(batch.floor(), list.withPins(pins));
   }
 
   private static ShotJob times(

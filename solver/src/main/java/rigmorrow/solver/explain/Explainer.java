@@ -13,11 +13,14 @@ import rigmorrow.model.explain.RigAnswer;
 import rigmorrow.model.explain.Trouble;
 import rigmorrow.model.explain.Wait;
 import rigmorrow.model.fit.JobFit;
+import rigmorrow.model.plan.Orders;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotJob;
+import rigmorrow.solver.hand.Timed;
+import rigmorrow.solver.hand.Trial;
 
 /**
  * Explains a plan job by job. Every claim is a decode: of the plan's orders with the job elsewhere,
@@ -33,14 +36,15 @@ public final class Explainer {
   /**
    * @param batch that was planned
    * @param plan of it, whoever made it; its orders count, its times are decoded again
-   * @throws IllegalArgumentException when the plan is of another floor, shot list or day, or puts a
-   *     job on a rig that cannot take it
+   * @throws IllegalArgumentException when the plan is of another floor, shot list or day, puts a
+   *     job on a rig that cannot take it, or one that is left out by hand on any
    */
   public Explainer(Batch batch, Plan plan) {
     this.batch = batch;
     this.plan = plan;
     this.orders = Orders.of(batch, plan);
     this.facts = new KnownFacts(batch.floor(), orders);
+    refuseHeldBack();
     refuseMisfits();
   }
 
@@ -55,7 +59,7 @@ public final class Explainer {
             .filter(one -> one.id().equals(id))
             .findFirst()
             .orElseThrow(() -> new IllegalArgumentException("the shot list has no job " + id));
-    Question question = new Question(batch, orders, job, facts);
+    Question question = question(job);
     int rig = orders.rigOf(id);
     JobFit fit = question.fit();
     List<RigAnswer> rigs = new RigAnswers(question).all();
@@ -63,7 +67,7 @@ public final class Explainer {
     List<Wait> waits = rig < 0 ? List.of() : question.trial().waits(orders, id);
     return new Explanation(
         job,
-        status(rig, fit),
+        status(job, rig, fit),
         differing(question.now()),
         new RulesOf(question, rig).rules(),
         fit.unmeasured(),
@@ -74,6 +78,25 @@ public final class Explainer {
         waits,
         rigs,
         changes(question, rig, fit, rigs));
+  }
+
+  /** A job that is held back is in no plan of the batch, so that nothing could be decoded. */
+  private void refuseHeldBack() {
+    String wrong =
+        batch.shotList().heldBack().stream()
+            .filter(id -> orders.rigOf(id) >= 0)
+            .collect(Collectors.joining(", "));
+    if (!wrong.isEmpty()) {
+      throw new IllegalArgumentException("plan has jobs that are left out by hand: " + wrong);
+    }
+  }
+
+  /** About the batch as it is; a job that is held back is asked about as if it were taken in. */
+  private Question question(ShotJob job) {
+    List<String> others =
+        batch.shotList().heldBack().stream().filter(id -> !id.equals(job.id())).toList();
+    Batch free = new Batch(batch.floor(), batch.shotList().withHeldBack(others));
+    return new Question(free, orders, job, facts);
   }
 
   /** The decoder can make nothing of a job on a rig that cannot take it. */
@@ -107,7 +130,7 @@ public final class Explainer {
   public List<Trouble> troubles() {
     List<Trouble> troubles = new ArrayList<>();
     Trial trial = new Trial(batch, facts);
-    Trial.Decoded now = trial.decode(orders);
+    Timed now = trial.decode(orders);
     for (ShotJob job : batch.shotList().jobs()) {
       int rig = orders.rigOf(job.id());
       JobTimes times = rig < 0 ? null : now.times(job.id());
@@ -119,7 +142,7 @@ public final class Explainer {
   }
 
   private Trouble trouble(ShotJob job, int rig, @Nullable JobTimes times) {
-    Question question = new Question(batch, orders, job, facts);
+    Question question = question(job);
     if (rig >= 0) {
       IfThen soonest =
           new PlannedChanges(question)
@@ -134,17 +157,22 @@ public final class Explainer {
     JobFit fit = question.fit();
     List<RigAnswer> rigs = new RigAnswers(question).all();
     int tried = rigs.stream().mapToInt(RigAnswer::placesTried).sum();
-    return new Trouble(job, status(rig, fit), null, null, RigAnswers.cheapest(rigs), tried);
+    return new Trouble(job, status(job, rig, fit), null, null, RigAnswers.cheapest(rigs), tried);
   }
 
-  private static Explanation.Status status(int rig, JobFit fit) {
+  private Explanation.Status status(ShotJob job, int rig, JobFit fit) {
     if (rig >= 0) {
       return Explanation.Status.PLANNED;
     }
     if (fit.needsMeasuring()) {
       return Explanation.Status.NEEDS_MEASURING;
     }
-    return fit.fitsSomewhere() ? Explanation.Status.LEFT_OUT : Explanation.Status.FITS_NO_RIG;
+    if (!fit.fitsSomewhere()) {
+      return Explanation.Status.FITS_NO_RIG;
+    }
+    return batch.shotList().heldBack().contains(job.id())
+        ? Explanation.Status.HELD_BACK
+        : Explanation.Status.LEFT_OUT;
   }
 
   private @Nullable String neighbour(int rig, String job, int step) {
@@ -153,7 +181,7 @@ public final class Explainer {
     return place < 0 || place >= jobs.size() ? null : jobs.get(place);
   }
 
-  private List<String> differing(Trial.Decoded decoded) {
+  private List<String> differing(Timed decoded) {
     List<String> differing = new ArrayList<>();
     for (RigPlan rig : plan.rigs()) {
       for (PlannedJob written : rig.jobs()) {

@@ -9,6 +9,7 @@ import rigmorrow.model.fit.JobFit;
 import rigmorrow.model.fit.RigFit;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Rig;
+import rigmorrow.model.plan.Orders;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.work.JobWork;
 import rigmorrow.model.work.WorkModel;

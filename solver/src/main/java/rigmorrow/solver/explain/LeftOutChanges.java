@@ -11,7 +11,11 @@ import rigmorrow.model.explain.Change.Kind;
 import rigmorrow.model.explain.Cost;
 import rigmorrow.model.explain.IfThen;
 import rigmorrow.model.floor.Rig;
+import rigmorrow.model.plan.Orders;
 import rigmorrow.model.shot.ShotJob;
+import rigmorrow.solver.hand.Places;
+import rigmorrow.solver.hand.Timed;
+import rigmorrow.solver.hand.Trial;
 import rigmorrow.solver.timeline.Sequences;
 
 /** What would make room for a job that is left out, each thing by itself. */
@@ -137,7 +141,7 @@ final class LeftOutChanges {
 
   private void answer(Change change, Trial trial, @Nullable Orders orders) {
     if (orders != null) {
-      Trial.Decoded then = trial.decode(orders);
+      Timed then = trial.decode(orders);
       boolean helps = then.cost().hard() <= question.now().cost().hard();
       answers.add(new IfThen(change, helps, then.times(job), then.cost()));
     }

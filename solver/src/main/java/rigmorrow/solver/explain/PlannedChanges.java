@@ -10,9 +10,12 @@ import rigmorrow.model.explain.Change.Kind;
 import rigmorrow.model.explain.IfThen;
 import rigmorrow.model.explain.JobTimes;
 import rigmorrow.model.floor.Rig;
+import rigmorrow.model.plan.Orders;
 import rigmorrow.model.shot.Pin;
 import rigmorrow.model.shot.PinState;
 import rigmorrow.model.shot.ShotJob;
+import rigmorrow.solver.hand.Timed;
+import rigmorrow.solver.hand.Trial;
 
 /** What would take a planned job's pictures sooner, each thing by itself. */
 final class PlannedChanges {
@@ -94,7 +97,7 @@ final class PlannedChanges {
   }
 
   private void answer(Change change, Trial trial, Orders orders) {
-    Trial.Decoded then = trial.decode(orders);
+    Timed then = trial.decode(orders);
     JobTimes times = then.times(job);
     boolean helps = times.captureEndSecond() < now.captureEndSecond();
     answers.add(new IfThen(change, helps, times, then.cost()));

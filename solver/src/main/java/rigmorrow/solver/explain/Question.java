@@ -7,10 +7,13 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.model.explain.Change;
 import rigmorrow.model.fit.JobFit;
+import rigmorrow.model.plan.Orders;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.Pin;
 import rigmorrow.model.shot.PinState;
 import rigmorrow.model.shot.ShotJob;
+import rigmorrow.solver.hand.Timed;
+import rigmorrow.solver.hand.Trial;
 import rigmorrow.solver.timeline.JobFacts;
 
 /** One job that is asked about, with what is decoded to answer. */
@@ -20,7 +23,7 @@ final class Question {
   private final ShotJob job;
   private final KnownFacts facts;
   private final Trial trial;
-  private final Trial.Decoded now;
+  private final Timed now;
   private final Map<Change, Trial> changed = new HashMap<>();
   private final Map<String, ShotJob> jobs = new HashMap<>();
   private final Set<String> fixed;
@@ -63,7 +66,7 @@ final class Question {
   }
 
   /** The plan as it is. */
-  Trial.Decoded now() {
+  Timed now() {
     return now;
   }
 

@@ -13,10 +13,14 @@ import rigmorrow.model.explain.RigAnswer;
 import rigmorrow.model.fit.RigFit;
 import rigmorrow.model.floor.Rig;
 import rigmorrow.model.plan.Breach;
+import rigmorrow.model.plan.Orders;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.Pin;
 import rigmorrow.model.verify.PlanChecker;
+import rigmorrow.solver.hand.Places;
+import rigmorrow.solver.hand.Timed;
+import rigmorrow.solver.hand.Trial;
 
 /** What each rig is for a job, every place on it decoded. */
 final class RigAnswers {
@@ -73,8 +77,8 @@ final class RigAnswers {
 
   /** What orders with the job elsewhere come to, held against the plan. */
   Move move(Trial trial, Orders orders) {
-    Trial.Decoded now = question.now();
-    Trial.Decoded then = trial.decode(orders);
+    Timed now = question.now();
+    Timed then = trial.decode(orders);
     String job = question.job().id();
     return new Move(
         then.times(job),
@@ -84,7 +88,7 @@ final class RigAnswers {
         then.cost().hard() == 0 ? List.of() : newBreaches(now, trial, then));
   }
 
-  private static List<LateChange> lateChanges(Trial.Decoded now, Trial.Decoded then, String job) {
+  private static List<LateChange> lateChanges(Timed now, Timed then, String job) {
     Map<String, Integer> before = late(now);
     List<LateChange> changes = new ArrayList<>();
     late(then)
@@ -102,7 +106,7 @@ final class RigAnswers {
     return changes;
   }
 
-  private static Map<String, Integer> late(Trial.Decoded decoded) {
+  private static Map<String, Integer> late(Timed decoded) {
     Map<String, Integer> late = new HashMap<>();
     for (RigPlan rig : decoded.plan().rigs()) {
       for (PlannedJob one : rig.jobs()) {
@@ -112,7 +116,7 @@ final class RigAnswers {
     return late;
   }
 
-  private List<Breach> newBreaches(Trial.Decoded now, Trial trial, Trial.Decoded then) {
+  private List<Breach> newBreaches(Timed now, Trial trial, Timed then) {
     List<Breach> old =
         now.cost().hard() == 0
             ? List.of()

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.model.fit.JobFit;
@@ -120,9 +121,11 @@ final class BatchCompiler {
   }
 
   private void chooseJobs() {
+    Set<String> heldBack = Set.copyOf(batch.shotList().heldBack());
     for (ShotJob job : batch.shotList().jobs()) {
       JobFit fit = facts.fit(job);
-      if (!fit.fitsSomewhere()) {
+      boolean held = heldBack.contains(job.id());
+      if (held || !fit.fitsSomewhere()) {
         excludedWeight += leftOutWeight(job);
       }
       if (fit.needsMeasuring()) {
@@ -132,6 +135,9 @@ final class BatchCompiler {
                 job.id(),
                 LeftOut.Cause.NEEDS_MEASURING,
                 List.of("Not measured: " + missing + ".")));
+      } else if (fit.fitsSomewhere() && held) {
+        excluded.add(
+            new LeftOut(job.id(), LeftOut.Cause.HELD_BACK, List.of("It is left out by hand.")));
       } else if (fit.fitsSomewhere()) {
         jobs.add(job);
         fits.add(fit);

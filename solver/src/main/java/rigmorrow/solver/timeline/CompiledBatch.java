@@ -188,6 +188,11 @@ public final class CompiledBatch {
     return new BatchCompiler(batch, facts).compile();
   }
 
+  /** What was compiled. */
+  public Batch batch() {
+    return batch;
+  }
+
   /** Number of jobs that can be planned. */
   public int jobCount() {
     return jobs.size();

@@ -1,4 +1,4 @@
-/** What the planner decides at the board: touches, undo and redo, searches and versions. */
+/** What the planner decides at the board: touches kept, undo and redo, searches and versions. */
 @NullMarked
 package rigmorrow.app.board.desk;
 

@@ -8,6 +8,9 @@ import org.jspecify.annotations.Nullable;
  * instant of its first day in the floor's zone.
  *
  * @param revision grows by one with everything that is kept, undone or done again
+ * @param change grows with everything that this view or the list of versions would say otherwise:
+ *     the plan, what no plan can be below, a version put by or published. A search's progress does
+ *     not count. Begins anew when the program does
  * @param floor name of the floor
  * @param zone time zone of the floor, as in the IANA database
  * @param date first planned day, YYYY-MM-DD
@@ -29,6 +32,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record BoardView(
     long revision,
+    long change,
     String floor,
     String zone,
     String date,

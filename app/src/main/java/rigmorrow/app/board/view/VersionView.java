@@ -17,15 +17,15 @@ public record VersionView(
    * How two versions differ.
    *
    * @param costs what is better or worse in the second, in sentences with figures
-   * @param moves what stands elsewhere, job by job
+   * @param moves what is otherwise with each job: its place and time, promise, weight and pin
    */
   public record DifferenceView(
       FiguresView before, FiguresView after, List<String> costs, List<MoveView> moves) {}
 
   /**
-   * A job that is elsewhere.
+   * A job with which something is otherwise.
    *
-   * @param sentence with rig, place and time, before and after
+   * @param sentence one or more, with what was before and what is after
    */
   public record MoveView(String job, String name, String sentence) {}
 }

@@ -3,9 +3,13 @@ package rigmorrow.app.board.view;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Why a plan does with a job what it does, and what else could be done. */
+/**
+ * Why a plan does with a job what it does, and what else could be done.
+ *
+ * @param revision of the plan that the answer is about
+ */
 public record WhyView(
-    String job, String name, List<SectionView> sections, List<RigAnswerView> rigs) {
+    long revision, String job, String name, List<SectionView> sections, List<RigAnswerView> rigs) {
 
   /** Sentences under a heading. */
   public record SectionView(String heading, List<String> sentences) {}

@@ -11,7 +11,7 @@ public enum LaneKind {
   UNLOAD("Unload", Pattern.HALF, true),
   WAIT("Rig waits", Pattern.EMPTY, true),
   BREAK("Break", Pattern.CROSSED, false),
-  CLOSED("Closed", Pattern.CROSSED, false);
+  CLOSED("Closed", Pattern.DOTTED, false);
 
   private static final double MARGIN = 3;
   private static final double LINE = 1.6;
@@ -29,7 +29,8 @@ public enum LaneKind {
     SLANTED,
     UPRIGHT,
     LEVEL,
-    CROSSED
+    CROSSED,
+    DOTTED
   }
 
   LaneKind(String label, Pattern pattern, boolean work) {
@@ -49,7 +50,7 @@ public enum LaneKind {
   }
 
   /** Draws a bar; one that lasts no time to speak of is still wide enough to be seen. */
-  void draw(Drawing drawing, double from, double to, double laneHeight) {
+  public void draw(Drawing drawing, double from, double to, double laneHeight) {
     double width = Math.max(NARROWEST, to - from);
     double height = laneHeight - 2 * MARGIN;
     drawing.outline(from, MARGIN, width, height, LINE);
@@ -60,6 +61,7 @@ public enum LaneKind {
       case SLANTED -> slanted(drawing, from, width, height);
       case UPRIGHT -> upright(drawing, from, width, height);
       case LEVEL -> level(drawing, from, width, height);
+      case DOTTED -> dotted(drawing, from, width, height);
       case CROSSED -> {
         upright(drawing, from, width, height);
         level(drawing, from, width, height);
@@ -98,6 +100,14 @@ public enum LaneKind {
   private static void level(Drawing drawing, double from, double width, double height) {
     for (double y = GAP; y < height - LINE; y += GAP) {
       drawing.rectangle(from, MARGIN + y, width, LINE);
+    }
+  }
+
+  private static void dotted(Drawing drawing, double from, double width, double height) {
+    for (double x = GAP; x < width - LINE; x += GAP) {
+      for (double y = GAP / 2; y < height - LINE; y += GAP) {
+        drawing.rectangle(from + x, MARGIN + y, LINE, LINE);
+      }
     }
   }
 }

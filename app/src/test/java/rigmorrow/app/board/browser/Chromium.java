@@ -3,6 +3,7 @@ package rigmorrow.app.board.browser;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,6 +28,11 @@ final class Chromium {
           "google-chrome",
           "google-chrome-stable");
 
+  /**
+   * On a busy machine an answer takes its time; a right one is waited for no longer than it takes.
+   */
+  static final double PATIENCE_MILLIS = 20_000;
+
   private static Browser running;
 
   private Chromium() {}
@@ -39,6 +45,7 @@ final class Chromium {
       // The driver would fetch browsers of its own.
       Playwright.CreateOptions options =
           new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1"));
+      PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
       running = Playwright.create(options).chromium().launch(launch());
     }
     return running;

@@ -1,0 +1,148 @@
+package rigmorrow.app.cli.options;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rigmorrow.app.board.desk.Desk;
+import rigmorrow.app.board.store.Aside;
+import rigmorrow.app.board.store.BoardStore;
+import rigmorrow.app.files.Inputs;
+import rigmorrow.app.files.PlannedBatch;
+import rigmorrow.app.files.RefusedException;
+import rigmorrow.app.files.ShotListSource;
+import rigmorrow.app.planning.Planning;
+import rigmorrow.app.terminal.Session;
+import rigmorrow.data.demo.Demo;
+import rigmorrow.data.problem.InputException;
+import rigmorrow.data.problem.InputProblem;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.shot.Batch;
+
+/** Which board to open, and what to begin it with. */
+public final class BoardOptions {
+  private static final int DEMO_JOBS = 150;
+
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "FLOOR",
+      description = "Floor file, YAML or JSON.")
+  private @Nullable Path floor;
+
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "SHOTLIST",
+      description = "Shot list: XLSX, CSV, JSON or YAML.")
+  private @Nullable Path shotList;
+
+  @Parameters(
+      index = "2",
+      arity = "0..1",
+      paramLabel = "PLAN",
+      description = "Plan to begin with. Default: one by dispatch rules.")
+  private @Nullable Path plan;
+
+  @Option(names = "--demo", description = "Begin with an invented day of 150 jobs on 6 rigs.")
+  private boolean demo;
+
+  @Option(
+      names = "--folder",
+      paramLabel = "DIR",
+      defaultValue = "out/board",
+      description = "Folder that holds the board. Default: ${DEFAULT-VALUE}.")
+  private Path folder;
+
+  @Option(
+      names = "--new",
+      description = "Put the board in the folder aside under another name and begin anew.")
+  private boolean putAside;
+
+  @Mixin private ReadingOptions reading;
+
+  /**
+   * Opens what is stored, or begins with what was given; never one in place of the other.
+   *
+   * @throws RefusedException when something else is stored than what was given
+   */
+  public Desk open(Session session) throws IOException, InputException {
+    Path at = session.folder().resolve(folder);
+    Beginning beginning = beginning(session);
+    if (putAside) {
+      if (beginning == null) {
+        throw refused("--new", "without files", "files to begin with, or --demo");
+      }
+      Aside.put(at, LocalDateTime.now(session.clock()))
+          .ifPresent(old -> session.note("the old board is now " + old.getFileName()));
+    }
+    boolean stored = Files.exists(at.resolve(BoardStore.NAME));
+    if (beginning == null) {
+      return Desk.open(at, null, null, session.clock());
+    }
+    Desk desk = Desk.open(at, beginning.batch(), beginning.plan(), session.clock());
+    if (stored) {
+      boolean same =
+          beginning.plan() == null
+              && desk.begunWith().equals(BoardStore.storable(beginning.batch()));
+      if (!same) {
+        desk.close();
+        throw refused(
+            folder.toString(),
+            "a board is stored there that began with other files",
+            "no files to go on with it, --new to put it aside, or another --folder");
+      }
+      session.note("going on with the board that " + folder + " holds");
+    }
+    return desk;
+  }
+
+  /**
+   * What a board is to begin with.
+   *
+   * @param plan null for one by dispatch rules
+   */
+  private record Beginning(Batch batch, @Nullable Plan plan) {}
+
+  private @Nullable Beginning beginning(Session session) throws IOException, InputException {
+    if (demo && floor != null) {
+      throw refused("--demo", "together with files", "one of them");
+    }
+    if (floor == null && reading.given()) {
+      throw refused("options about a shot list", "without one", "a floor and a shot list");
+    }
+    if (demo) {
+      return new Beginning(demoBatch(session), null);
+    }
+    if (floor == null) {
+      return null;
+    }
+    if (shotList == null) {
+      throw refused("SHOTLIST", "none", "a shot list beside the floor");
+    }
+    ShotListSource source = reading.source(floor, shotList);
+    if (plan == null) {
+      Batch batch = new Inputs(session).batch(source, null);
+      Planning.noteEarlyPromises(batch, session);
+      return new Beginning(batch, null);
+    }
+    PlannedBatch planned = new Inputs(session).planned(source, plan);
+    return new Beginning(planned.batch(), planned.plan());
+  }
+
+  private static RefusedException refused(String what, String value, String accepted) {
+    return new RefusedException(
+        what + ": " + value + "; accepted: " + accepted,
+        List.of(new InputProblem("", "command line", what, value, accepted)));
+  }
+
+  private static Batch demoBatch(Session session) {
+    return Demo.batch(DEMO_JOBS, 1, LocalDate.now(session.clock()).plusDays(1));
+  }
+}

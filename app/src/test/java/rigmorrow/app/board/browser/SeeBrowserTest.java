@@ -1,0 +1,176 @@
+package rigmorrow.app.board.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rigmorrow.data.demo.Demo;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.plan.PlannedJob;
+import rigmorrow.model.time.PlanClock;
+
+/** What can be seen of a plan, and how one gets around in it. */
+class SeeBrowserTest {
+  private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm");
+
+  private static final String HOURS = "#chart .vis-text.vis-minor:not(.vis-measure)";
+
+  /** The last Sunday of March: from 02:00 to 03:00 there is no time at all. */
+  private static final LocalDate CLOCK_CHANGE = LocalDate.of(2026, 3, 29);
+
+  @Test
+  void zoomsByWheelByButtonsAndByKeysAndFitsTheDay() throws IOException {
+    try (OpenBoard board = OpenBoard.demo(40)) {
+      Page page = board.page();
+      Locator bar = board.bar(board.desk().now().plan().rigs().get(0).jobs().get(3).job());
+      double day = width(bar);
+      page.locator("#zoom-in").click();
+      double closer = awaitWider(page, bar, day);
+      page.locator("#chart").focus();
+      page.keyboard().press("+");
+      closer = awaitWider(page, bar, closer);
+      bar.hover();
+      page.keyboard().down("Control");
+      page.mouse().wheel(0, -300);
+      page.keyboard().up("Control");
+      awaitWider(page, bar, closer);
+      page.keyboard().press("0");
+      page.waitForCondition(() -> Math.abs(width(bar) - day) < 2);
+      page.locator("#zoom-in").click();
+      awaitWider(page, bar, day);
+      page.locator("#fit-day").click();
+      page.waitForCondition(() -> Math.abs(width(bar) - day) < 2);
+      page.keyboard().press("-");
+      page.waitForCondition(() -> width(bar) < day);
+    }
+  }
+
+  @Test
+  void showsEveryPlannedJobByRigAndByOperator() throws IOException {
+    try (OpenBoard board = OpenBoard.demo(40)) {
+      Page page = board.page();
+      Plan plan = board.desk().now().plan();
+      assertThat(page.locator("#chart .bar[data-job][data-rig]"))
+          .hasCount(plan.figures().planned());
+      page.locator("#by-crew").click();
+      String person = plan.rigs().get(0).jobs().get(0).load().operators().get(0);
+      String name = board.desk().now().batch().floor().operator(person).orElseThrow().name();
+      assertThat(page.locator("#chart .row-name", hasText(name)).first()).isVisible();
+      page.locator("#by-rig").click();
+      int rows = page.locator("#chart .row-name").count();
+      page.locator("#show-kit").click();
+      page.waitForCondition(() -> page.locator("#chart .row-name").count() > rows);
+    }
+  }
+
+  @Test
+  void tellsTheFloorsTimeWhereverTheBrowserIsAndOnTheDayOfTheClockChange() throws IOException {
+    try (OpenBoard board = OpenBoard.of(Demo.batch(30, 1, CLOCK_CHANGE))) {
+      Page page = board.page();
+      Plan plan = board.desk().now().plan();
+      PlanClock clock = new PlanClock(plan.zone(), plan.date(), plan.days());
+      assertThat(page.locator("#zone")).containsText("Europe/Copenhagen");
+      assertThat(page.locator("#zone")).containsText("+02:00");
+      PlannedJob job = plan.rigs().get(0).jobs().get(0);
+      String start = clock.at(job.whole().start()).format(HOUR);
+      assertThat(job.whole().start())
+          .as("one hour of the day is missing")
+          .isLessThan(clock.at(job.whole().start()).toLocalTime().toSecondOfDay());
+      board.view("jobs");
+      assertThat(page.locator("#jobs-table tr[data-job='" + job.job() + "']")).containsText(start);
+      board.view("plan");
+      List<String> hours = page.locator(HOURS).allTextContents();
+      double first = page.locator(HOURS).first().boundingBox().x;
+      assertThat(hours).isNotEmpty().allMatch(text -> text.matches("\\d\\d:\\d\\d"));
+      assertThat(first).isPositive();
+      // The bar stands under the hour that the table tells.
+      String hour = start.substring(0, 2) + ":00";
+      Locator mark = page.locator(HOURS, hasText(hour)).first();
+      Locator next =
+          page.locator(
+                  HOURS, hasText("%02d:00".formatted(Integer.parseInt(start.substring(0, 2)) + 1)))
+              .first();
+      double x = board.bar(job.job()).boundingBox().x;
+      assertThat(x).isGreaterThanOrEqualTo(mark.boundingBox().x - 8);
+      assertThat(x).isLessThan(next.boundingBox().x + 8);
+    }
+  }
+
+  @Test
+  void listsLateJobsFirstInATableThatSaysTheSame() throws IOException {
+    try (OpenBoard board = OpenBoard.demo(150)) {
+      Page page = board.page();
+      Plan plan = board.desk().now().plan();
+      assertThat(plan.figures().lateJobs()).as("a dispatch plan has late jobs").isPositive();
+      board.view("jobs");
+      List<String> shown =
+          page.locator("#jobs-table tbody tr").all().stream()
+              .map(row -> row.getAttribute("data-job"))
+              .toList();
+      List<String> late =
+          plan.rigs().stream()
+              .flatMap(rig -> rig.jobs().stream())
+              .filter(job -> job.lateSeconds() > 0)
+              .map(PlannedJob::job)
+              .toList();
+      assertThat(shown.subList(0, late.size())).containsExactlyInAnyOrderElementsOf(late);
+      assertThat(shown).hasSize(plan.figures().planned() + plan.figures().leftOut());
+    }
+  }
+
+  @Test
+  void tellsStatesByWordsAndPatternsAndNotByColourAlone() throws IOException {
+    try (OpenBoard board = OpenBoard.demo(150)) {
+      Page page = board.page();
+      PlannedJob late =
+          board.desk().now().plan().rigs().stream()
+              .flatMap(rig -> rig.jobs().stream())
+              .filter(job -> job.lateSeconds() > 0)
+              .findFirst()
+              .orElseThrow();
+      board.choose(late.job());
+      assertThat(page.locator("#job .chip.late")).containsText("late");
+      page.locator("#chart").focus();
+      assertThat(page.locator("#say")).containsText("late");
+      for (String part : List.of("changeover", "warm-up", "load", "capture", "unload", "waiting")) {
+        Locator sample = page.locator("#legend ." + part).first();
+        assertThat(sample).isVisible();
+        String picture =
+            (String) sample.evaluate("e => getComputedStyle(e).backgroundImage + e.textContent");
+        assertThat(picture).as(part).isNotEqualTo("none");
+      }
+    }
+  }
+
+  @Test
+  void findsAJobByIdByArticleAndByName() throws IOException {
+    try (OpenBoard board = OpenBoard.demo(40)) {
+      Page page = board.page();
+      var job = board.desk().now().batch().shotList().jobs().get(7);
+      for (String text : List.of(job.id(), job.article(), job.name())) {
+        page.locator("#find").fill(text);
+        assertThat(page.locator("#find-list [role=option]", hasText(job.id())).first()).isVisible();
+        page.keyboard().press("Escape");
+      }
+    }
+  }
+
+  private static Page.LocatorOptions hasText(String text) {
+    return new Page.LocatorOptions().setHasText(text);
+  }
+
+  private static double width(Locator bar) {
+    return bar.boundingBox().width;
+  }
+
+  private static double awaitWider(Page page, Locator bar, double before) {
+    page.waitForCondition(() -> width(bar) > before * 1.1);
+    return width(bar);
+  }
+}

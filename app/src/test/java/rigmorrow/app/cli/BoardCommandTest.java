@@ -1,0 +1,237 @@
+package rigmorrow.app.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static rigmorrow.app.cli.Runner.run;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import rigmorrow.app.cli.Runner.Ran;
+import rigmorrow.app.terminal.Console;
+import rigmorrow.app.terminal.EarlyStop;
+import rigmorrow.app.terminal.Session;
+
+/** The command that opens a board: what it begins with, goes on with, and refuses. */
+@Timeout(180)
+class BoardCommandTest {
+  @TempDir static Path folder;
+
+  @BeforeAll
+  static void writeFiles() {
+    Ran demo = run(folder, "demo", "--write-only", "--jobs", "12", "--out", "in");
+    assertThat(demo.exitCode()).as(demo.err()).isZero();
+    Ran other = run(folder, "demo", "--write-only", "--jobs", "9", "--out", "other");
+    assertThat(other.exitCode()).as(other.err()).isZero();
+    Ran plan =
+        run(
+            folder,
+            "plan",
+            "in/floor.yaml",
+            "in/shot-list.csv",
+            "--steps",
+            "300",
+            "--out",
+            "planned");
+    assertThat(plan.exitCode()).as(plan.err()).isZero();
+  }
+
+  /** A board that runs until it is told to stop, as by Ctrl-C. */
+  private static final class Running implements AutoCloseable {
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private final EarlyStop stop = new EarlyStop();
+    private final CompletableFuture<Integer> exitCode;
+
+    Running(String... arguments) throws Exception {
+      Console console =
+          Console.plain(new PrintStream(out, true, UTF_8), new PrintStream(err, true, UTF_8));
+      Session session = new Session(console, stop, Runner.CLOCK, folder);
+      List<String> all =
+          Stream.concat(
+                  Stream.of("board"), Stream.concat(Stream.of(arguments), Stream.of("--port", "0")))
+              .toList();
+      exitCode =
+          CompletableFuture.supplyAsync(
+              () -> RigmorrowCommand.run(all, session, () -> new String[] {"rigmorrow test"}));
+      while (out.size() == 0 && !exitCode.isDone()) {
+        Thread.sleep(20);
+      }
+      assertThat(exitCode.isDone()).as(err.toString(UTF_8)).isFalse();
+    }
+
+    String address() {
+      return out.toString(UTF_8).strip();
+    }
+
+    JsonNode board() throws Exception {
+      HttpResponse<String> answer =
+          HttpClient.newHttpClient()
+              .send(
+                  HttpRequest.newBuilder(URI.create(address() + "api/board")).build(),
+                  HttpResponse.BodyHandlers.ofString());
+      assertThat(answer.statusCode()).isEqualTo(200);
+      return new ObjectMapper().readTree(answer.body());
+    }
+
+    String post(String path, String body) throws Exception {
+      HttpRequest request =
+          HttpRequest.newBuilder(URI.create(address() + path))
+              .header("Content-Type", "application/json")
+              .POST(HttpRequest.BodyPublishers.ofString(body))
+              .build();
+      return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString()).body();
+    }
+
+    int end() throws Exception {
+      stop.request();
+      return exitCode.get(60, TimeUnit.SECONDS);
+    }
+
+    @Override
+    public void close() throws Exception {
+      end();
+    }
+  }
+
+  @Test
+  void beginsWithDispatchRulesAndEndsInOrder() throws Exception {
+    Running running = new Running("in/floor.yaml", "in/shot-list.csv", "--folder", "one");
+    assertThat(running.address()).matches("http://127\\.0\\.0\\.1:\\d+/");
+    JsonNode board = running.board();
+    assertThat(board.path("jobs")).hasSize(12);
+    assertThat(board.at("/figures/method").asText()).contains("dispatch rules");
+    assertThat(running.end()).isZero();
+    assertThat(running.err.toString(UTF_8)).contains("until Ctrl-C", "the board ends");
+  }
+
+  @Test
+  void goesOnWithWhatItHolds() throws Exception {
+    try (Running first = new Running("in/floor.yaml", "in/shot-list.csv", "--folder", "two")) {
+      String job = first.board().at("/jobs/0/id").asText();
+      first.post(
+          "api/keep",
+          "{\"revision\":1,\"touch\":{\"kind\":\"SET_WEIGHT\",\"job\":\""
+              + job
+              + "\",\"weight\":321}}");
+    }
+    try (Running again = new Running("--folder", "two")) {
+      assertThat(again.board().at("/revision").asLong()).isEqualTo(2);
+      assertThat(again.board().at("/jobs/0/weight").asInt()).isEqualTo(321);
+      assertThat(again.board().path("undo").asText()).contains("321");
+    }
+    try (Running same = new Running("in/floor.yaml", "in/shot-list.csv", "--folder", "two")) {
+      assertThat(same.board().at("/revision").asLong()).isEqualTo(2);
+      assertThat(same.err.toString(UTF_8)).contains("going on with the board that two holds");
+    }
+  }
+
+  @Test
+  void neverTakesOtherFilesInPlaceOfWhatIsStored() throws Exception {
+    new Running("in/floor.yaml", "in/shot-list.csv", "--folder", "three").close();
+    String[] others = {"board", "other/floor.yaml", "other/shot-list.csv", "--folder", "three"};
+    Ran refused = run(folder, others);
+    assertThat(refused.exitCode()).isEqualTo(2);
+    assertThat(refused.err()).contains("--new", "no files to go on");
+    assertThat(refused.out()).isEmpty();
+    try (Running anew =
+        new Running("other/floor.yaml", "other/shot-list.csv", "--folder", "three", "--new")) {
+      assertThat(anew.board().path("jobs")).hasSize(9);
+      assertThat(anew.err.toString(UTF_8)).contains("the old board is now board-2026-03-03-");
+    }
+    try (Stream<Path> files = Files.list(folder.resolve("three"))) {
+      List<Path> aside =
+          files.filter(file -> file.getFileName().toString().startsWith("board-2026")).toList();
+      assertThat(aside).hasSize(1);
+      Files.createDirectories(folder.resolve("back"));
+      Files.copy(aside.get(0), folder.resolve("back/board.sqlite"));
+    }
+    try (Running old = new Running("--folder", "back")) {
+      assertThat(old.board().path("jobs")).hasSize(12);
+    }
+  }
+
+  @Test
+  void beginsWithAPlan() throws Exception {
+    String[] files = {"in/floor.yaml", "in/shot-list.csv", "planned/plan.json"};
+    try (Running running = new Running(files[0], files[1], files[2], "--folder", "four")) {
+      assertThat(running.board().at("/figures/method").asText()).contains("search");
+      Ran second = run(folder, "board", "--folder", "four", "--port", "0");
+      assertThat(second.exitCode()).isEqualTo(2);
+      assertThat(second.err()).contains("open already");
+    }
+    Ran again = run(folder, "board", files[0], files[1], files[2], "--folder", "four");
+    assertThat(again.exitCode()).isEqualTo(2);
+    assertThat(again.err()).contains("--new");
+  }
+
+  @Test
+  void inventsADay() throws Exception {
+    try (Running running = new Running("--demo", "--folder", "five", "--json")) {
+      JsonNode document = new ObjectMapper().readTree(running.out.toByteArray());
+      assertThat(document.path("address").asText()).startsWith("http://127.0.0.1:");
+    }
+  }
+
+  @Test
+  void refusesWhatMakesNoSense() throws Exception {
+    assertThat(run(folder, "board", "--folder", "none").err()).contains("there is no board");
+    assertThat(Files.exists(folder.resolve("none"))).isFalse();
+    assertThat(run(folder, "board", "--folder", "none").exitCode()).isEqualTo(2);
+    assertThat(run(folder, "board", "--new").exitCode()).isEqualTo(2);
+    assertThat(run(folder, "board", "in/floor.yaml").exitCode()).isEqualTo(2);
+    assertThat(run(folder, "board", "--demo", "--days", "2").err()).contains("without one");
+    assertThat(run(folder, "board", "--demo", "in/floor.yaml", "in/shot-list.csv").exitCode())
+        .isEqualTo(2);
+    assertThat(run(folder, "board", "--port", "70000").err()).contains("0 to 65535");
+    assertThat(run(folder, "board", "--token", "short").err()).contains("16 to 200");
+    assertThat(
+            run(folder, "board", "--demo", "--folder", "x", "--host", "no.such.host.invalid")
+                .exitCode())
+        .isEqualTo(2);
+  }
+
+  @Test
+  void saysWhenThePortIsTaken() throws Exception {
+    try (ServerSocket taken = new ServerSocket(0, 1, java.net.InetAddress.getLoopbackAddress())) {
+      String port = String.valueOf(taken.getLocalPort());
+      Ran ran = run(folder, "board", "--demo", "--folder", "six", "--port", port);
+      assertThat(ran.exitCode()).isEqualTo(2);
+      assertThat(ran.err()).contains("127.0.0.1:" + port, "--port").doesNotContain("Exception");
+      assertThat(ran.err().lines()).hasSize(1);
+    }
+  }
+
+  @Test
+  void needsATokenOffThisMachine() throws Exception {
+    Running running =
+        new Running("in/floor.yaml", "in/shot-list.csv", "--folder", "seven", "--host", "0.0.0.0");
+    String address = running.address();
+    assertThat(address).matches("http://[0-9.]+:\\d+/\\?token=[A-Za-z0-9_-]{32}");
+    URI open = URI.create(address);
+    assertThat(open.getHost()).isNotEqualTo("0.0.0.0");
+    URI without = URI.create(open.toString().replaceFirst("\\?.*", ""));
+    HttpClient client = HttpClient.newHttpClient();
+    HttpResponse.BodyHandler<String> text = HttpResponse.BodyHandlers.ofString();
+    assertThat(client.send(HttpRequest.newBuilder(without).build(), text).statusCode())
+        .isEqualTo(401);
+    assertThat(client.send(HttpRequest.newBuilder(open).build(), text).statusCode()).isEqualTo(200);
+    assertThat(running.end()).isZero();
+  }
+}

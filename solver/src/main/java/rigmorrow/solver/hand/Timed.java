@@ -1,0 +1,40 @@
+package rigmorrow.solver.hand;
+
+import rigmorrow.model.explain.Cost;
+import rigmorrow.model.explain.JobTimes;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.plan.PlannedJob;
+import rigmorrow.model.plan.RigPlan;
+
+/**
+ * What orders come to.
+ *
+ * @param plan with every time
+ * @param cost of it
+ */
+public record Timed(Plan plan, Cost cost) {
+  /**
+   * Where and when a job is.
+   *
+   * @throws IllegalArgumentException when it is not planned
+   */
+  public JobTimes times(String job) {
+    for (RigPlan rig : plan.rigs()) {
+      for (int place = 0; place < rig.jobs().size(); place++) {
+        PlannedJob one = rig.jobs().get(place);
+        if (one.job().equals(job)) {
+          return new JobTimes(
+              rig.rig(),
+              place,
+              rig.jobs().size(),
+              one.whole().start(),
+              one.capture().end(),
+              one.whole().end(),
+              one.changeover() == null ? 0 : one.changeover().span().seconds(),
+              one.lateSeconds());
+        }
+      }
+    }
+    throw new IllegalArgumentException(job + " is not planned");
+  }
+}

@@ -5,10 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import rigmorrow.app.files.OutputFiles;
+import rigmorrow.app.files.RefusedException;
 import rigmorrow.data.BatchFolder;
 import rigmorrow.data.demo.DemoHistory;
 import rigmorrow.data.demo.DemoScenarios;
 import rigmorrow.data.json.Trees;
+import rigmorrow.data.problem.InputProblem;
 import rigmorrow.data.scenario.ScenarioWriter;
 import rigmorrow.model.shot.Batch;
 
@@ -53,11 +55,29 @@ public final class WhatIfDemo {
             DemoScenarios.study(), DemoScenarios.INTEREST_PERCENT, Trees.Notation.YAML);
     Path file = scenarios();
     boolean same = Files.isRegularFile(file) && Files.readString(file).equals(text);
+    List<Batch> made = DemoHistory.days(DAYS);
     OutputFiles.refuseExisting(List.of(file), overwrite || same);
+    if (Files.exists(days()) && !overwrite) {
+      refuseOthers(made);
+    }
     OutputFiles.write(file, text);
-    for (Batch batch : DemoHistory.days(DAYS)) {
+    for (Batch batch : made) {
       BatchFolder.write(days(), batch);
     }
     return SCENARIOS + " and " + DAYS + " past days in " + DAY_FOLDER;
+  }
+
+  /** Days that somebody has changed, or that are others, are not written over. */
+  private void refuseOthers(List<Batch> made) throws IOException {
+    BatchFolder.Reading there = BatchFolder.read(days());
+    boolean same =
+        there.refused().isEmpty()
+            && there.days().stream().map(BatchFolder.Day::batch).toList().equals(made);
+    if (!same) {
+      String accepted = "--overwrite, or another --out";
+      throw new RefusedException(
+          days() + ": has days that are not the demo's; accepted: " + accepted,
+          List.of(new InputProblem(days().toString(), "folder", "", "other days", accepted)));
+    }
   }
 }

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -239,7 +240,7 @@ class WhatIfCommandTest {
   }
 
   @Test
-  void writesTheDemoAndSaysHowToGoOn() {
+  void writesTheDemoAndSaysHowToGoOn() throws Exception {
     Ran ran = Runner.run(folder, "whatif", "--demo", "--write-only", "--out", "demo");
     assertThat(ran.exitCode()).as(ran.err()).isZero();
     assertThat(ran.err())
@@ -249,5 +250,12 @@ class WhatIfCommandTest {
     assertThat(dry.out()).contains("would make 150 plans of 2 s on one core");
     assertThat(Runner.run(folder, "whatif", "--demo", "--write-only", "--out", "demo").exitCode())
         .isZero();
+    Path list = folder.resolve("demo/days/2025-03-05/shot-list.csv");
+    String before = Files.readString(list);
+    Files.writeString(list, before.lines().limit(3).collect(Collectors.joining("\r\n")) + "\r\n");
+    Ran changed = Runner.run(folder, "whatif", "--demo", "--write-only", "--out", "demo");
+    assertThat(changed.exitCode()).isEqualTo(2);
+    assertThat(changed.err()).contains("has days that are not the demo's");
+    assertThat(Files.readString(list)).isNotEqualTo(before);
   }
 }

@@ -115,13 +115,24 @@ class MendedTableTest {
     assertThat(read(mended).shotList().jobs()).hasSize(1);
   }
 
+  /** Whoever empties a row's only cell and fills another moves what stands there. */
+  @Test
+  void doesAllThatIsMendedInARowBeforeItIsBlank() throws Exception {
+    InputFile file = csv("article,recipe,name\n1,spin-36,\n2,,\n");
+    List<CellEdit> edits =
+        List.of(new CellEdit(3, 1, ""), new CellEdit(3, 2, "spin-36"), new CellEdit(3, 1, "00007"));
+    assertThat(read(mended(file, edits)).shotList().jobs())
+        .extracting(job -> job.article())
+        .containsExactly("1", "00007");
+  }
+
   @Test
   void refusesCellsThatAreNotThere() throws Exception {
     OpenTable table = Formats.openShotTable(csv(SHEET), TableOptions.FIND);
-    assertThatThrownBy(() -> table.with(new CellEdit(2, 1, "x")))
+    assertThatThrownBy(() -> table.with(List.of(new CellEdit(2, 1, "x"))))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("row 2");
-    assertThatThrownBy(() -> table.with(new CellEdit(3, 9, "x")))
+    assertThatThrownBy(() -> table.with(List.of(new CellEdit(3, 9, "x"))))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("accepted: 1 to 4");
     assertThatThrownBy(() -> new CellEdit(0, 1, "x")).isInstanceOf(IllegalArgumentException.class);
@@ -132,11 +143,7 @@ class MendedTableTest {
   }
 
   private static OpenTable mended(InputFile file, List<CellEdit> edits) throws InputException {
-    OpenTable table = Formats.openShotTable(file, TableOptions.FIND);
-    for (CellEdit edit : edits) {
-      table = table.with(edit);
-    }
-    return table;
+    return Formats.openShotTable(file, TableOptions.FIND).with(edits);
   }
 
   private static ShotTableReading read(OpenTable table) throws InputException {

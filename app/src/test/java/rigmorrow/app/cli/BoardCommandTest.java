@@ -15,6 +15,8 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -60,9 +62,13 @@ class BoardCommandTest {
     private final CompletableFuture<Integer> exitCode;
 
     Running(String... arguments) throws Exception {
+      this(Runner.CLOCK, arguments);
+    }
+
+    Running(Clock clock, String... arguments) throws Exception {
       Console console =
           Console.plain(new PrintStream(out, true, UTF_8), new PrintStream(err, true, UTF_8));
-      Session session = new Session(console, stop, Runner.CLOCK, folder);
+      Session session = new Session(console, stop, clock, folder);
       List<String> all =
           Stream.concat(
                   Stream.of("board"), Stream.concat(Stream.of(arguments), Stream.of("--port", "0")))
@@ -187,6 +193,47 @@ class BoardCommandTest {
       JsonNode document = new ObjectMapper().readTree(running.out.toByteArray());
       assertThat(document.path("address").asText()).startsWith("http://127.0.0.1:");
     }
+  }
+
+  /** The demo is in nobody's way, and nobody's board is in its way, today and tomorrow. */
+  @Test
+  void goesOnWithTheDemoBesidesAnyOtherBoard() throws Exception {
+    new Running("in/floor.yaml", "in/shot-list.csv").close();
+    long revision;
+    try (Running demo = new Running("--demo")) {
+      assertThat(demo.board().path("jobs")).hasSize(150);
+      assertThat(demo.board().path("date").asText()).isEqualTo("2026-03-04");
+      assertThat(demo.err.toString(UTF_8)).doesNotContain("going on");
+      String job = demo.board().at("/jobs/0/id").asText();
+      String touch = "{\"kind\":\"SET_WEIGHT\",\"job\":\"" + job + "\",\"weight\":321}";
+      demo.post("api/keep", "{\"revision\":1,\"touch\":" + touch + "}");
+      revision = demo.board().path("revision").asLong();
+      assertThat(revision).isEqualTo(2);
+    }
+    try (Running again = new Running("--demo")) {
+      assertThat(again.board().path("revision").asLong()).isEqualTo(revision);
+      assertThat(again.err.toString(UTF_8))
+          .contains("going on with the demo of 2026-03-04 that out/board-demo holds")
+          .doesNotContain("--new");
+    }
+    Clock later = Clock.offset(Runner.CLOCK, Duration.ofDays(1));
+    try (Running next = new Running(later, "--demo")) {
+      assertThat(next.board().path("revision").asLong()).isEqualTo(revision);
+      assertThat(next.err.toString(UTF_8))
+          .contains(
+              "going on with the demo of 2026-03-04 that out/board-demo holds; --new begins with"
+                  + " one of 2026-03-05");
+    }
+    try (Running anew = new Running(later, "--demo", "--new")) {
+      assertThat(anew.board().path("date").asText()).isEqualTo("2026-03-05");
+      assertThat(anew.board().path("revision").asLong()).isEqualTo(1);
+    }
+    try (Running mine = new Running()) {
+      assertThat(mine.board().path("jobs")).hasSize(12);
+    }
+    Ran other = run(folder, "board", "--demo", "--folder", "out/board", "--port", "0");
+    assertThat(other.exitCode()).isEqualTo(2);
+    assertThat(other.err()).contains("began with other files");
   }
 
   @Test

@@ -16,18 +16,19 @@ public record OpenTable(String name, Table table, List<InputProblem> noted) {
   }
 
   /**
-   * The same table with other text in a cell. What was noted of the cell counts no more.
+   * The same table with other text in some cells. What was noted of those counts no more.
    *
    * @throws IllegalArgumentException when the table has no such cell
    */
-  public OpenTable with(CellEdit edit) {
+  public OpenTable with(List<CellEdit> edits) {
     List<InputProblem> others =
         noted.stream()
-            .filter(
-                problem ->
-                    problem.place().row() != edit.row()
-                        || problem.place().column() != edit.column())
+            .filter(problem -> edits.stream().noneMatch(edit -> about(problem, edit)))
             .toList();
-    return new OpenTable(name, table.with(edit), others);
+    return new OpenTable(name, table.with(edits), others);
+  }
+
+  private static boolean about(InputProblem problem, CellEdit edit) {
+    return problem.place().row() == edit.row() && problem.place().column() == edit.column();
   }
 }

@@ -1,7 +1,8 @@
 package rigmorrow.data.table;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.Place;
 import rigmorrow.data.problem.Problems;
@@ -51,29 +52,30 @@ public record Table(TableForm form, TableRow header, List<TableRow> rows) {
   }
 
   /**
-   * This table with other text in a cell. A row in which nothing stands any more is left out, as it
-   * would be in a file.
+   * This table with other text in some cells. A row in which nothing stands after all of them is
+   * left out, as it would be in a file.
    *
    * @throws IllegalArgumentException when there is no such cell
    */
-  public Table with(CellEdit edit) {
-    if (edit.row() == header.number()) {
-      return new Table(form, header.with(edit, header.cells().size()), rows);
-    }
-    List<TableRow> others = new ArrayList<>();
-    boolean found = false;
-    for (TableRow row : rows) {
-      boolean meant = row.number() == edit.row();
-      TableRow now = meant ? row.with(edit, header.cells().size()) : row;
-      found |= meant;
-      if (!now.blank()) {
-        others.add(now);
+  public Table with(List<CellEdit> edits) {
+    int width = header.cells().size();
+    TableRow head = header;
+    Map<Integer, TableRow> others = new LinkedHashMap<>();
+    rows.forEach(row -> others.put(row.number(), row));
+    for (CellEdit edit : edits) {
+      TableRow row = edit.row() == header.number() ? head : others.get(edit.row());
+      if (row == null) {
+        throw new IllegalArgumentException(
+            "There is no row " + edit.row() + " with anything in it.");
+      }
+      TableRow now = row.with(edit, width);
+      if (edit.row() == header.number()) {
+        head = now;
+      } else {
+        others.put(edit.row(), now);
       }
     }
-    if (!found) {
-      throw new IllegalArgumentException("There is no row " + edit.row() + " with anything in it.");
-    }
-    return new Table(form, header, others);
+    return new Table(form, head, others.values().stream().filter(row -> !row.blank()).toList());
   }
 
   /** The place of a row. */

@@ -7,7 +7,6 @@ import java.time.Clock;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.board.store.PublishedFolder;
-import rigmorrow.app.board.touch.Ground;
 import rigmorrow.app.board.touch.Hand;
 import rigmorrow.app.board.touch.Touch;
 import rigmorrow.app.files.RefusedException;
@@ -15,7 +14,6 @@ import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.explain.Trouble;
 import rigmorrow.model.plan.Orders;
 import rigmorrow.model.plan.Plan;
-import rigmorrow.model.plan.PlanOrigin;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.solver.SolverSettings;
 import rigmorrow.solver.hand.Timed;
@@ -26,8 +24,6 @@ import rigmorrow.solver.hand.Timed;
  * changed is stored when it returns. While a search runs nothing but versions may be changed.
  */
 public final class Desk implements AutoCloseable {
-  private static final PlanOrigin BY_HAND = new PlanOrigin("hand", 0, 1, 0, "done");
-
   private final Keeper keeper;
   private final PublishedFolder published;
   private final Asking asking = new Asking();
@@ -86,7 +82,7 @@ public final class Desk implements AutoCloseable {
    * @throws SearchingException while a search runs
    */
   public Tried attempt(long revision, Touch touch) {
-    return keeper.read(revision, history -> tried(history, touch));
+    return keeper.read(revision, history -> Tried.of(history, touch));
   }
 
   /**
@@ -100,14 +96,13 @@ public final class Desk implements AutoCloseable {
     return keeper.change(
         revision,
         history -> {
-          Hand.Touched touched = touched(history, touch);
+          Hand.Touched touched = history.touched(touch);
           Batch batch = touched.batch();
           Orders orders = touched.orders();
           if (batch == null || orders == null) {
             throw new RefusedTouchException(touched.refusals());
           }
-          Timed timed = history.timer(batch.floor()).time(batch, orders, BY_HAND);
-          history.keep(batch, orders, timed, touch, touched.sentence());
+          history.keep(batch, orders, history.timed(batch, orders), touch, touched.sentence());
           return true;
         });
   }
@@ -283,32 +278,5 @@ public final class Desk implements AutoCloseable {
   @Override
   public void close() {
     keeper.close();
-  }
-
-  private static Hand.Touched touched(History history, Touch touch) {
-    Kept now = history.now();
-    Ground ground = new Ground(now.batch(), now.orders());
-    return new Hand(ground, history.timer(now.batch().floor())).apply(touch);
-  }
-
-  private static Tried tried(History history, Touch touch) {
-    Kept now = history.now();
-    Hand.Touched touched = touched(history, touch);
-    Batch batch = touched.batch();
-    Orders orders = touched.orders();
-    if (batch == null || orders == null) {
-      return Tried.refused(now.state(), touched.sentence(), touched.refusals(), now.cost());
-    }
-    Timed timed = history.timer(batch.floor()).time(batch, orders, BY_HAND);
-    return new Tried(
-        now.state(),
-        true,
-        List.of(),
-        touched.sentence(),
-        timed.plan(),
-        batch,
-        History.breaches(batch, timed.plan()),
-        now.cost(),
-        timed.cost());
   }
 }

@@ -15,12 +15,15 @@ import rigmorrow.app.board.store.BoardStore;
 import rigmorrow.app.board.store.Step;
 import rigmorrow.app.board.store.StoredState;
 import rigmorrow.app.board.store.StoredVersion;
+import rigmorrow.app.board.touch.Ground;
+import rigmorrow.app.board.touch.Hand;
 import rigmorrow.app.board.touch.Touch;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.Orders;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlanBounds;
+import rigmorrow.model.plan.PlanOrigin;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotList;
 import rigmorrow.model.verify.PlanChecker;
@@ -37,6 +40,8 @@ final class History implements AutoCloseable {
 
   /** Id of the state that the board began with. */
   private static final long FIRST = 1;
+
+  private static final PlanOrigin BY_HAND = new PlanOrigin("hand", 0, 1, 0, "done");
 
   private static final ObjectMapper JSON =
       new ObjectMapper()
@@ -101,6 +106,17 @@ final class History implements AutoCloseable {
       timer = new HandTimer(floor);
     }
     return timer;
+  }
+
+  /** What a touch makes of the plan there is, before anything is decoded. */
+  Hand.Touched touched(Touch touch) {
+    Ground ground = new Ground(now.batch(), now.orders());
+    return new Hand(ground, timer(now.batch().floor())).apply(touch);
+  }
+
+  /** Decodes orders that were made by hand. */
+  Timed timed(Batch batch, Orders orders) {
+    return timer(batch.floor()).time(batch, orders, BY_HAND);
   }
 
   /** Keeps a new state in place of the one there is. */

@@ -158,8 +158,8 @@ final class Keeper implements AutoCloseable {
           new Timed(whole, timed.cost()),
           null,
           "Plan again" + (pins == 0 ? "" : " around " + Counted.of(pins, "pin")));
+      show(); // First: whoever sees that the search has ended must see its plan.
       run.kept(whole);
-      show();
     }
   }
 

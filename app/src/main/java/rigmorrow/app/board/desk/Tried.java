@@ -2,10 +2,14 @@ package rigmorrow.app.board.desk;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import rigmorrow.app.board.touch.Hand;
+import rigmorrow.app.board.touch.Touch;
 import rigmorrow.model.explain.Cost;
 import rigmorrow.model.plan.Breach;
+import rigmorrow.model.plan.Orders;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
+import rigmorrow.solver.hand.Timed;
 
 /**
  * What a touch would come to; decoded, nothing of it is kept.
@@ -35,7 +39,34 @@ public record Tried(
     breaches = List.copyOf(breaches);
   }
 
-  static Tried refused(BoardState before, String sentence, List<String> refusals, Cost cost) {
-    return new Tried(before, false, refusals, sentence, null, null, List.of(), cost, null);
+  /** What a touch would come to at the plan there is. */
+  static Tried of(History history, Touch touch) {
+    Kept now = history.now();
+    Hand.Touched touched = history.touched(touch);
+    Batch batch = touched.batch();
+    Orders orders = touched.orders();
+    if (batch == null || orders == null) {
+      return new Tried(
+          now.state(),
+          false,
+          touched.refusals(),
+          touched.sentence(),
+          null,
+          null,
+          List.of(),
+          now.cost(),
+          null);
+    }
+    Timed timed = history.timed(batch, orders);
+    return new Tried(
+        now.state(),
+        true,
+        List.of(),
+        touched.sentence(),
+        timed.plan(),
+        batch,
+        History.breaches(batch, timed.plan()),
+        now.cost(),
+        timed.cost());
   }
 }

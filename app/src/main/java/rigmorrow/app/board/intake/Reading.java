@@ -60,10 +60,7 @@ public record Reading(
       if (!InputFile.isTable(file.name())) {
         return ofTree(Formats.readShotList(file, floor), options, file.name());
       }
-      table = Formats.openShotTable(file, options.table());
-      for (CellEdit edit : edits) {
-        table = table.with(edit);
-      }
+      table = Formats.openShotTable(file, options.table()).with(edits);
       refuseMany(table.table().rows().size(), file.name());
       ShotTableReading read =
           Formats.readShotTable(table, floor, new ShotTableOptions(date, days, options.table()));

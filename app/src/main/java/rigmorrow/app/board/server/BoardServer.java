@@ -24,6 +24,7 @@ import rigmorrow.data.problem.InputProblem;
 
 /** The web server of a board. */
 public final class BoardServer implements AutoCloseable {
+  private static final String EVENTS = "/api/events";
   private static final int MOST_THREADS = 40;
   private static final int LEAST_THREADS = 4;
 
@@ -109,7 +110,7 @@ public final class BoardServer implements AutoCloseable {
     all.add(
         new Route(
             Route.Method.GET,
-            "/api/events",
+            EVENTS,
             "What changes, as it happens.",
             List.of(),
             Route.Body.NONE,
@@ -145,6 +146,8 @@ public final class BoardServer implements AutoCloseable {
       HandlerType type = route.method() == Route.Method.GET ? HandlerType.GET : HandlerType.POST;
       config.routes.addHttpHandler(type, route.path(), route.handler());
     }
+    // The server would answer 200 for any address that takes GET.
+    config.routes.addHttpHandler(HandlerType.HEAD, EVENTS, Events::head);
     config.routes.get("/", this::open);
     config.routes.get("/page/<name>", page::file);
   }

@@ -40,6 +40,12 @@ final class Events implements AutoCloseable {
     desk.listen(this::changed);
   }
 
+  /** Refuses to say what a stream would be: it has no end and so no length. */
+  static void head(Context context) {
+    context.header("Allow", "GET");
+    throw Refusal.of(405, "This address sends events as they happen; accepted: GET.");
+  }
+
   /** Begins a stream. */
   void stream(Context context) {
     String accept = context.header("Accept");
@@ -49,7 +55,15 @@ final class Events implements AutoCloseable {
     if (!room.tryAcquire()) {
       throw Refusal.of(503, "Too many tabs are open; accepted: at most " + MOST_STREAMS + ".");
     }
-    handler.handle(context);
+    boolean begun = false;
+    try {
+      handler.handle(context);
+      begun = true;
+    } finally {
+      if (!begun) {
+        room.release(); // The tab went away before its stream began.
+      }
+    }
   }
 
   /** How many streams are open. */

@@ -109,7 +109,8 @@ final class Failures {
 
   /** The disk may be full, or somebody took the folder away: the planner can do something. */
   private static void unstored(Exception e, Context context, String message) {
-    LOG.warn("{} {} could not be stored", context.method(), context.path(), e);
+    LOG.warn("{} {} could not be stored: {}", context.method(), context.path(), message);
+    LOG.debug("it failed here", e);
     answer(context, UNSTORED, message);
   }
 

@@ -4,21 +4,31 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.NetworkInterface;
 import java.net.SocketException;
+import java.net.UnknownHostException;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * The names and addresses under which the board may be asked. A page of another site can have its
  * own name lead to this machine (DNS rebinding); a request that calls us by a foreign name is such.
  */
 final class Hosts {
+  /** What a browser leaves out of an address, and of the header. */
+  private static final int USUAL_HTTP_PORT = 80;
+
+  private static final Pattern HEADER =
+      Pattern.compile("(\\[[0-9a-f:.]+]|[^\\[\\]:]+)(?::([0-9]{1,5}))?");
+
   private final Set<String> names;
 
   private Hosts(Set<String> names) {
-    this.names = Set.copyOf(names);
+    this.names = names.stream().map(Hosts::canonical).collect(Collectors.toUnmodifiableSet());
   }
 
   /** The names for a host that we listen on. */
@@ -36,10 +46,28 @@ final class Hosts {
 
   /** True when the value of a Host header is one of our names with that port. */
   boolean ours(String header, int port) {
-    String lower = header.toLowerCase(Locale.ROOT);
-    String suffix = ":" + port;
-    return lower.endsWith(suffix)
-        && names.contains(lower.substring(0, lower.length() - suffix.length()));
+    Matcher parts = HEADER.matcher(header.toLowerCase(Locale.ROOT));
+    if (!parts.matches()) {
+      return false;
+    }
+    String named = parts.group(2);
+    int asked = named == null ? USUAL_HTTP_PORT : Integer.parseInt(named);
+    return asked == port && names.contains(canonical(parts.group(1)));
+  }
+
+  /** An address of IPv6 can be written in many ways. Nothing is looked up: it is no name. */
+  private static String canonical(String name) {
+    if (!name.startsWith("[")) {
+      return name;
+    }
+    try {
+      String address = name.substring(1, name.length() - 1);
+      return address.contains(":")
+          ? written(InetAddress.getByName(address).getHostAddress())
+          : name;
+    } catch (UnknownHostException e) {
+      return name;
+    }
   }
 
   /** A name under which others reach what listens on a host: every address is none to open. */

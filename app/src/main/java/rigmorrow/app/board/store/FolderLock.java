@@ -3,12 +3,13 @@ package rigmorrow.app.board.store;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import rigmorrow.app.files.RefusedException;
 import rigmorrow.data.problem.InputProblem;
 
@@ -19,9 +20,17 @@ import rigmorrow.data.problem.InputProblem;
 final class FolderLock implements AutoCloseable {
   private static final String NAME = "board.lock";
 
+  /**
+   * Folders that this process holds. Closing any channel of a file gives up the process's locks on
+   * it, so that the file of a folder held already must not even be opened.
+   */
+  private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
+
+  private final Path folder;
   private final FileChannel channel;
 
-  private FolderLock(FileChannel channel) {
+  private FolderLock(Path folder, FileChannel channel) {
+    this.folder = folder;
     this.channel = channel;
   }
 
@@ -33,13 +42,14 @@ final class FolderLock implements AutoCloseable {
   static FolderLock of(Path folder) {
     try {
       Files.createDirectories(folder);
-      FileChannel channel =
-          FileChannel.open(
-              folder.resolve(NAME), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-      if (locked(channel)) {
-        return new FolderLock(channel);
+      Path real = folder.toRealPath();
+      if (HELD.add(real)) {
+        FileChannel channel = locked(real);
+        if (channel != null) {
+          return new FolderLock(real, channel);
+        }
+        HELD.remove(real);
       }
-      channel.close();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -50,12 +60,23 @@ final class FolderLock implements AutoCloseable {
         List.of(new InputProblem(folder.toString(), "folder", "", value, accepted)));
   }
 
-  private static boolean locked(FileChannel channel) throws IOException {
+  /** A channel with the lock; null when another process has it. */
+  private static @Nullable FileChannel locked(Path folder) throws IOException {
+    boolean kept = false;
+    FileChannel channel = null;
     try {
-      FileLock lock = channel.tryLock();
-      return lock != null;
-    } catch (OverlappingFileLockException held) {
-      return false;
+      channel =
+          FileChannel.open(
+              folder.resolve(NAME), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      kept = channel.tryLock() != null;
+      return kept ? channel : null;
+    } catch (IOException | RuntimeException e) {
+      HELD.remove(folder);
+      throw e;
+    } finally {
+      if (!kept && channel != null) {
+        channel.close();
+      }
     }
   }
 
@@ -65,6 +86,8 @@ final class FolderLock implements AutoCloseable {
       channel.close();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
+    } finally {
+      HELD.remove(folder);
     }
   }
 }

@@ -28,6 +28,10 @@ import rigmorrow.model.shot.Batch;
 /** Which board to open, and what to begin it with. */
 public final class BoardOptions {
   private static final int DEMO_JOBS = 150;
+  private static final String FOLDER = "out/board";
+
+  /** Of its own, so that nobody's board is in the way of the demo, nor the demo in theirs. */
+  private static final String DEMO_FOLDER = "out/board-demo";
 
   @Parameters(
       index = "0",
@@ -50,15 +54,18 @@ public final class BoardOptions {
       description = "Plan to begin with. Default: one by dispatch rules.")
   private @Nullable Path plan;
 
-  @Option(names = "--demo", description = "Begin with an invented day of 150 jobs on 6 rigs.")
+  @Option(
+      names = "--demo",
+      description =
+          "Begin with an invented day of 150 jobs on 6 rigs, or go on with the one that was begun.")
   private boolean demo;
 
   @Option(
       names = "--folder",
       paramLabel = "DIR",
-      defaultValue = "out/board",
-      description = "Folder that holds the board. Default: ${DEFAULT-VALUE}.")
-  private Path folder;
+      description =
+          "Folder that holds the board. Default: " + FOLDER + ", with --demo " + DEMO_FOLDER + ".")
+  private @Nullable Path folder;
 
   @Option(
       names = "--new",
@@ -68,12 +75,14 @@ public final class BoardOptions {
   @Mixin private ReadingOptions reading;
 
   /**
-   * Opens what is stored, or begins with what was given; never one in place of the other.
+   * Opens what is stored, or begins with what was given; never one in place of the other. A demo of
+   * another day is gone on with like the one of tomorrow.
    *
    * @throws RefusedException when something else is stored than what was given
    */
   public Desk open(Session session) throws IOException, InputException {
-    Path at = session.folder().resolve(folder);
+    Path named = folder == null ? Path.of(demo ? DEMO_FOLDER : FOLDER) : folder;
+    Path at = session.folder().resolve(named);
     Beginning beginning = beginning(session);
     if (putAside) {
       if (beginning == null) {
@@ -88,19 +97,32 @@ public final class BoardOptions {
     }
     Desk desk = Desk.open(at, beginning.batch(), beginning.plan(), session.clock());
     if (stored) {
-      boolean same =
-          beginning.plan() == null
-              && desk.begunWith().equals(BoardStore.storable(beginning.batch()));
-      if (!same) {
+      if (!same(desk.begunWith(), beginning)) {
         desk.close();
         throw refused(
-            folder.toString(),
+            named.toString(),
             "a board is stored there that began with other files",
             "no files to go on with it, --new to put it aside, or another --folder");
       }
-      session.note("going on with the board that " + folder + " holds");
+      session.note("going on with the " + stored(desk.begunWith(), beginning, named));
     }
     return desk;
+  }
+
+  private boolean same(Batch begun, Beginning given) {
+    Batch batch = demo ? demoBatch(begun.shotList().date()) : given.batch();
+    return given.plan() == null && begun.equals(BoardStore.storable(batch));
+  }
+
+  private String stored(Batch begun, Beginning given, Path named) {
+    if (!demo) {
+      return "board that " + named + " holds";
+    }
+    LocalDate day = begun.shotList().date();
+    LocalDate tomorrow = given.batch().shotList().date();
+    return "demo of %s that %s holds%s"
+        .formatted(
+            day, named, day.equals(tomorrow) ? "" : "; --new begins with one of " + tomorrow);
   }
 
   /**
@@ -118,7 +140,7 @@ public final class BoardOptions {
       throw refused("options about a shot list", "without one", "a floor and a shot list");
     }
     if (demo) {
-      return new Beginning(demoBatch(session), null);
+      return new Beginning(demoBatch(LocalDate.now(session.clock()).plusDays(1)), null);
     }
     if (floor == null) {
       return null;
@@ -142,7 +164,7 @@ public final class BoardOptions {
         List.of(new InputProblem("", "command line", what, value, accepted)));
   }
 
-  private static Batch demoBatch(Session session) {
-    return Demo.batch(DEMO_JOBS, 1, LocalDate.now(session.clock()).plusDays(1));
+  private static Batch demoBatch(LocalDate day) {
+    return Demo.batch(DEMO_JOBS, 1, day);
   }
 }

@@ -110,7 +110,7 @@ class SpeedBrowserTest {
           LEAVE_OUT: {job: jobs[i % 12]},
           TAKE_IN: {job: left},
           HOLD: {job: jobs[i % 12], place: i % 2 === 0, startsAt: null},
-          SET_PROMISE: {job: jobs[i % 12], dueAt: `${date}T1${i % 6}:00`, must: i % 2 === 0},
+          SET_PROMISE: {job: jobs[i % 12], dueAt: `${date}T1${i % 6}:17`, must: i % 2 === 0},
           SET_WEIGHT: {job: jobs[i % 12], weight: 20 + i},
         });
         const medians = {};

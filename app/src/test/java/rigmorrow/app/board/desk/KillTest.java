@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import rigmorrow.app.board.store.BoardStore;
 import rigmorrow.app.board.store.Step;
 import rigmorrow.app.board.store.StoredState;
 import rigmorrow.app.files.RefusedException;
+import rigmorrow.data.demo.Demo;
 import rigmorrow.model.plan.PlanFigures;
 import rigmorrow.solver.HandTimer;
 
@@ -75,6 +77,32 @@ class KillTest {
       process.destroyForcibly().waitFor();
     }
     Desk.open(folder, null, null, Clock.systemUTC()).close();
+  }
+
+  /** A second opening that is refused must not give up the lock of the first. */
+  @Test
+  void keepsASecondProcessOutAfterASecondOpeningHere() throws Exception {
+    Path said = folder.resolve("said.txt");
+    try (Desk desk =
+        Desk.open(folder, Demo.batch(5, 1, LocalDate.of(2026, 3, 18)), null, Clock.systemUTC())) {
+      Path another = Files.createSymbolicLink(folder.resolve("another"), folder);
+      for (Path path : List.of(folder, another)) {
+        assertThatThrownBy(() -> Desk.open(path, null, null, Clock.systemUTC()))
+            .isInstanceOf(RefusedException.class)
+            .hasMessageContaining("a board that is open already");
+      }
+      Process process = start(1, said);
+      try {
+        while (process.isAlive() && Files.size(said) == 0) {
+          Thread.sleep(POLL_MILLIS);
+        }
+      } finally {
+        process.destroyForcibly().waitFor();
+      }
+      assertThat(said).isEmptyFile();
+      assertThat(errors()).contains("a board that is open already");
+      assertThat(desk.now().revision()).isEqualTo(1);
+    }
   }
 
   /** Runs a process and kills it; the last revision that it said. */

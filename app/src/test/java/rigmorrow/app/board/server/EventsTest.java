@@ -1,16 +1,22 @@
 package rigmorrow.app.board.server;
 
+import static java.net.http.HttpRequest.BodyPublishers.noBody;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static rigmorrow.app.board.server.TestBoard.json;
 
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.lang.reflect.Proxy;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -115,6 +121,34 @@ class EventsTest {
       tab.close();
     }
     awaitNoStreams();
+  }
+
+  @Test
+  void sendsNoHeadOfAStream() {
+    HttpRequest.Builder head =
+        board.request("/api/events").header("Accept", "text/event-stream").method("HEAD", noBody());
+    assertThat(board.send(head).statusCode()).isEqualTo(405);
+    assertThat(board.server.streams()).isZero();
+  }
+
+  /** Tabs that go away before their stream begins take no room from others. */
+  @Test
+  void makesRoomAgainWhenAStreamCannotBegin() {
+    Context gone =
+        (Context)
+            Proxy.newProxyInstance(
+                Context.class.getClassLoader(),
+                new Class<?>[] {Context.class},
+                (proxy, method, arguments) ->
+                    switch (method.getName()) {
+                      case "method" -> HandlerType.GET;
+                      case "header" -> "text/event-stream";
+                      default -> throw new IllegalStateException("the tab went away");
+                    });
+    Events events = new Events(board.desk, Duration.ofSeconds(1));
+    for (int tab = 0; tab < 100; tab++) {
+      assertThatThrownBy(() -> events.stream(gone)).hasMessage("the tab went away");
+    }
   }
 
   @Test

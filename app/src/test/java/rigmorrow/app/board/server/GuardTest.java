@@ -101,6 +101,23 @@ class GuardTest {
     assertThat(json(answer).has("message")).isTrue();
   }
 
+  /** Browsers leave the usual port out, and an address of IPv6 is the same in any spelling. */
+  @Test
+  void knowsItsNamesInEverySpelling() {
+    Hosts hosts = Hosts.of(ServerSettings.LOOPBACK);
+    assertThat(List.of("localhost:8017", "LOCALHOST:8017", "127.0.0.1:8017", "[::1]:8017"))
+        .allMatch(header -> hosts.ours(header, 8017));
+    assertThat(List.of("[0:0:0:0:0:0:0:1]:8017", "[0000::0001]:8017"))
+        .allMatch(header -> hosts.ours(header, 8017));
+    assertThat(List.of("localhost", "127.0.0.1", "[::1]", "[0:0::1]", "localhost:80"))
+        .allMatch(header -> hosts.ours(header, 80))
+        .noneMatch(header -> hosts.ours(header, 8017));
+    assertThat(List.of("[::2]", "[1.2.3.4]", "[::1", "::1", "localhost:", ":80", "", "[x]", "[]"))
+        .noneMatch(header -> hosts.ours(header, 80));
+    assertThat(Hosts.of("fd00:0:0::7").ours("[fd00::7]:9", 9)).isTrue();
+    assertThat(Hosts.of("::1").ours("[fd00::7]:9", 9)).isFalse();
+  }
+
   @Test
   void listensToThisMachineUnlessToldOtherwise() {
     assertThat(ServerSettings.loopback(ServerSettings.LOOPBACK)).isTrue();

@@ -110,6 +110,9 @@ function line() {
   events.addEventListener('error', () => tell('line', false));
   events.addEventListener('open', () => {
     tell('line', true);
+    if (desk.board) {
+      desk.board.change = -1; // A server that was started anew counts from the beginning.
+    }
     if (desk.board && waiting === 0 && !proposing()) {
       load().catch(failure => tell('failure', failure));
     }

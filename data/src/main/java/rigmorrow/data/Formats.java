@@ -15,6 +15,7 @@ import rigmorrow.data.plan.PlanJsonWriter;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
 import rigmorrow.data.problem.Problems;
+import rigmorrow.data.scenario.ScenarioReader;
 import rigmorrow.data.shotjson.ShotJsonReader;
 import rigmorrow.data.shotjson.ShotJsonWriter;
 import rigmorrow.data.shottable.ShotTable;
@@ -32,6 +33,8 @@ import rigmorrow.data.workbook.WorkbookAnnotator;
 import rigmorrow.data.workbook.WorkbookTable;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.plan.Plan;
+import rigmorrow.model.scenario.Study;
+import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotList;
 
 /** The door to files: picks the format by a file's ending. */
@@ -232,6 +235,19 @@ public final class Formats {
   public static void writePlanTable(Plan plan, ShotList list, Path file, SafeFile.Existing existing)
       throws IOException {
     SafeFile.write(file, PlanCsvWriter.write(plan, list), existing);
+  }
+
+  /**
+   * Reads scenarios (.json, .yaml or .yml) and makes each on every batch.
+   *
+   * @param batches that they are to be compared over; at least one
+   * @throws InputException with everything that is wrong with the file
+   * @throws IOException when the file system fails
+   */
+  public static Study readScenarios(Path file, List<Batch> batches)
+      throws IOException, InputException {
+    Trees.Notation notation = notation(file.toString());
+    return ScenarioReader.read(file.toString(), InputFile.read(file).text(), notation, batches);
   }
 
   private static Table table(

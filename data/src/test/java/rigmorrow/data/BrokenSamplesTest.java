@@ -47,6 +47,17 @@ class BrokenSamplesTest {
     return samples("shotlist-json");
   }
 
+  @ParameterizedTest
+  @MethodSource
+  void tellsWhatIsWrongWithScenarios(String name) throws Exception {
+    Path file = folder("scenarios").resolve(name);
+    assertTold(file, () -> Formats.readScenarios(file, List.of(Samples.tinyBatch())));
+  }
+
+  static Stream<String> tellsWhatIsWrongWithScenarios() throws Exception {
+    return samples("scenarios");
+  }
+
   private static void assertTold(Path file, ThrowingCallable reading) throws IOException {
     List<InputProblem> told = catchThrowableOfType(InputException.class, reading).problems();
     String name = file.toString();

@@ -13,9 +13,12 @@ import rigmorrow.data.floor.FloorWriter;
 import rigmorrow.data.json.Trees;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.samples.Samples;
+import rigmorrow.data.scenario.ScenarioReader;
+import rigmorrow.data.scenario.ScenarioWriter;
 import rigmorrow.data.shotjson.ShotJsonReader;
 import rigmorrow.data.shotjson.ShotJsonWriter;
 import rigmorrow.model.floor.Floor;
+import rigmorrow.model.shot.Batch;
 
 /** Whatever happens to a file, it is read or refused with its problems; nothing else comes out. */
 class MutationTest {
@@ -70,6 +73,14 @@ class MutationTest {
   void readsOrRefusesAnyShotList(Trees.Notation notation) {
     String text = ShotJsonWriter.write(Samples.tinyShots(), notation);
     mutate(text, 2, mutant -> ShotJsonReader.read("mutant", mutant, notation, floor));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Trees.Notation.class)
+  void readsOrRefusesAnyScenarios(Trees.Notation notation) {
+    List<Batch> batches = List.of(Samples.tinyBatch());
+    String text = ScenarioWriter.write(Samples.tinyScenarios(), 5, notation);
+    mutate(text, 3, mutant -> ScenarioReader.read("mutant", mutant, notation, batches));
   }
 
   private interface Reader {

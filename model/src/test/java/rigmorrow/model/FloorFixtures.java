@@ -175,6 +175,6 @@ public final class FloorFixtures {
   }
 
   public static Costs costs() {
-    return new Costs("EUR", 40, 1.5, 25, 60);
+    return new Costs("EUR", 40, 1.5, 25, 60, 80);
   }
 }

@@ -1,8 +1,11 @@
 package rigmorrow.solver;
 
 import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import rigmorrow.model.explain.Explanation;
+import rigmorrow.model.money.CrewPay;
 import rigmorrow.model.plan.Orders;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlanOrigin;
@@ -15,6 +18,9 @@ import rigmorrow.solver.timeline.CompiledBatch;
 import rigmorrow.solver.timeline.PlanWriter;
 import rigmorrow.solver.timeline.Sequences;
 import rigmorrow.solver.timeline.Timeline;
+import rigmorrow.solver.whatif.Arm;
+import rigmorrow.solver.whatif.Past;
+import rigmorrow.solver.whatif.WhatIf;
 
 /** The door of the solver: from a batch to a plan. */
 public final class FloorSolver {
@@ -40,10 +46,46 @@ public final class FloorSolver {
    * @param listener told of progress; may end the search
    */
   public static Plan solve(Batch batch, SolverSettings settings, SolveListener listener) {
+    return solve(batch, settings, listener, true);
+  }
+
+  /**
+   * Compares scenarios over batches. Every cell is searched with the same limits on one core,
+   * without bounds.
+   *
+   * @param arms what to compare, the floor as it is first
+   * @param batches that were; names differ
+   * @param seeds how many, counted from 1
+   * @param cores cells that are planned at the same time
+   * @param limits of each cell; its seed and number of solvers do not matter
+   * @param pay what operators are paid for
+   */
+  public static WhatIf whatIf(
+      List<Arm> arms,
+      List<Past> batches,
+      int seeds,
+      int cores,
+      SolverSettings limits,
+      CrewPay pay) {
+    return new WhatIf(
+        arms, batches, seeds, cores, pay, (batch, seed, stop) -> cell(batch, limits, seed, stop));
+  }
+
+  private static Optional<Plan> cell(
+      Batch batch, SolverSettings limits, long seed, BooleanSupplier stop) {
+    SolverSettings settings = new SolverSettings(limits.timeLimit(), limits.stepLimit(), seed, 1);
+    Plan plan = solve(batch, settings, SolveListener.stoppedBy(stop), false);
+    return plan.origin().stopped().equals(ParallelSearch.INTERRUPTED)
+        ? Optional.empty()
+        : Optional.of(plan);
+  }
+
+  private static Plan solve(
+      Batch batch, SolverSettings settings, SolveListener listener, boolean withBounds) {
     long begin = System.nanoTime();
     CompiledBatch compiled = CompiledBatch.of(batch);
     Sequences first = new Dispatcher(compiled).best(enough(settings, begin));
-    return searched(compiled, first, settings, listener, begin);
+    return searched(compiled, first, settings, listener, begin, withBounds);
   }
 
   /**
@@ -58,7 +100,7 @@ public final class FloorSolver {
     long begin = System.nanoTime();
     CompiledBatch compiled = CompiledBatch.of(batch);
     Sequences first = new GivenStart(compiled).from(orders, enough(settings, begin));
-    return searched(compiled, first, settings, listener, begin);
+    return searched(compiled, first, settings, listener, begin, true);
   }
 
   private static Plan searched(
@@ -66,14 +108,15 @@ public final class FloorSolver {
       Sequences first,
       SolverSettings settings,
       SolveListener listener,
-      long begin) {
+      long begin,
+      boolean withBounds) {
     ParallelSearch search = new ParallelSearch(compiled, settings, listener, begin);
     Sequences best = search.run(first);
     PlanOrigin origin =
         new PlanOrigin(
             "search", settings.seed(), settings.solvers(), settings.stepLimit(), search.stopped());
     Plan plan = plan(compiled, best, origin);
-    return search.interrupted() ? plan : bounded(compiled, plan);
+    return search.interrupted() || !withBounds ? plan : bounded(compiled, plan);
   }
 
   /**

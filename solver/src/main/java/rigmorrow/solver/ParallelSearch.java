@@ -20,6 +20,9 @@ import rigmorrow.solver.timeline.Timeline;
 
 /** Runs searches side by side that meet now and then, and keeps the best plan of all. */
 final class ParallelSearch {
+  /** What ended a search that somebody asked to stop. */
+  static final String INTERRUPTED = "interrupted";
+
   private static final long POLL_MILLIS = 50;
   private static final long TELL_NANOS = 100_000_000;
 
@@ -92,7 +95,7 @@ final class ParallelSearch {
   /** What ended the search: "interrupted", "time" or "steps". */
   String stopped() {
     if (interrupted) {
-      return "interrupted";
+      return INTERRUPTED;
     }
     return timeUp ? "time" : "steps";
   }

@@ -1,21 +1,26 @@
 package rigmorrow.solver;
 
 import java.time.Duration;
+import java.util.function.BooleanSupplier;
 import rigmorrow.model.plan.PlanFigures;
 
 /** Is told of progress and may end the search. Called from the solver's threads, one at a time. */
 public interface SolveListener {
   /** Wants to hear nothing and never stops. */
-  SolveListener NONE =
-      new SolveListener() {
-        @Override
-        public void improved(Duration elapsed, PlanFigures figures) {}
+  SolveListener NONE = stoppedBy(() -> false);
 
-        @Override
-        public boolean stopRequested() {
-          return false;
-        }
-      };
+  /** Wants to hear nothing and stops when it is told to. */
+  static SolveListener stoppedBy(BooleanSupplier stop) {
+    return new SolveListener() {
+      @Override
+      public void improved(Duration elapsed, PlanFigures figures) {}
+
+      @Override
+      public boolean stopRequested() {
+        return stop.getAsBoolean();
+      }
+    };
+  }
 
   /**
    * A better plan was found.

@@ -106,6 +106,7 @@ public final class RigmorrowCommand implements Runnable {
         .addSubcommand(new RunSheetsCommand(session))
         .addSubcommand(new CalendarCommand(session))
         .addSubcommand(new LabelsCommand(session))
+        .addSubcommand(new WhatIfCommand(session))
         .addSubcommand(new SchemaCommand(session))
         .addSubcommand(new CompletionCommand(session))
         .addSubcommand(new CommandLine.HelpCommand());

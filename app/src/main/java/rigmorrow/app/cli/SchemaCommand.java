@@ -20,7 +20,7 @@ import rigmorrow.data.schema.FileSchema;
 final class SchemaCommand implements Callable<Integer> {
   @Mixin CommonOptions common;
 
-  @Parameters(paramLabel = "KIND", description = "One of: floor, shot-list, plan.")
+  @Parameters(paramLabel = "KIND", description = "One of: floor, shot-list, plan, scenarios.")
   private FileSchema schema;
 
   private final Session session;

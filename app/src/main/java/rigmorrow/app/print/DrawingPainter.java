@@ -11,6 +11,7 @@ import com.openhtmltopdf.render.RenderingContext;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.io.File;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,6 +20,7 @@ import org.w3c.dom.NodeList;
 
 /** Paints the {@link Drawing}s of a page, and no other SVG, as shapes of the PDF. */
 final class DrawingPainter implements SVGDrawer {
+  private static final int HEXADECIMAL = 16;
   private static final Pattern COMMAND =
       Pattern.compile("([ML])(-?[0-9.]+) (-?[0-9.]+)|(Z)", Pattern.CASE_INSENSITIVE);
 
@@ -47,18 +49,20 @@ final class DrawingPainter implements SVGDrawer {
       double heightDots,
       double dotsPerPixel) {
     String[] view = svg.getAttribute("viewBox").trim().split("\\s+");
-    Path2D shape = new Path2D.Double();
+    List<Filled> shapes = new ArrayList<>();
     NodeList paths = svg.getElementsByTagName("path");
     for (int i = 0; i < paths.getLength(); i++) {
-      append(shape, ((Element) paths.item(i)).getAttribute("d"));
+      Element path = (Element) paths.item(i);
+      shapes.add(new Filled(shape(path.getAttribute("d")), colour(path.getAttribute("fill"))));
     }
     AffineTransform scale =
         AffineTransform.getScaleInstance(
             widthDots / Double.parseDouble(view[2]), heightDots / Double.parseDouble(view[3]));
-    return new Painted(shape, scale, (int) widthDots, (int) heightDots);
+    return new Painted(shapes, scale, (int) widthDots, (int) heightDots);
   }
 
-  private static void append(Path2D shape, String path) {
+  private static Path2D shape(String path) {
+    Path2D shape = new Path2D.Double();
     Matcher commands = COMMAND.matcher(path);
     while (commands.find()) {
       if (commands.group(1) == null) {
@@ -69,13 +73,23 @@ final class DrawingPainter implements SVGDrawer {
         shape.lineTo(number(commands, 2), number(commands, 3));
       }
     }
+    return shape;
+  }
+
+  /** Black where nothing is said; six hexadecimal digits otherwise. */
+  private static FSRGBColor colour(String fill) {
+    return fill.isEmpty()
+        ? FSRGBColor.BLACK
+        : new FSRGBColor(Integer.parseInt(fill.substring(1), HEXADECIMAL));
   }
 
   private static double number(Matcher commands, int group) {
     return Double.parseDouble(commands.group(group));
   }
 
-  private record Painted(Path2D shape, AffineTransform scale, int width, int height)
+  private record Filled(Path2D shape, FSRGBColor colour) {}
+
+  private record Painted(List<Filled> shapes, AffineTransform scale, int width, int height)
       implements SVGImage {
     @Override
     public int getIntrinsicWidth() {
@@ -91,8 +105,10 @@ final class DrawingPainter implements SVGDrawer {
     public void drawSVG(OutputDevice device, RenderingContext context, double x, double y) {
       AffineTransform place = AffineTransform.getTranslateInstance(x, y);
       place.concatenate(scale);
-      device.setColor(FSRGBColor.BLACK);
-      device.fill(place.createTransformedShape(shape));
+      for (Filled filled : shapes) {
+        device.setColor(filled.colour());
+        device.fill(place.createTransformedShape(filled.shape()));
+      }
     }
   }
 }

@@ -211,7 +211,7 @@ public final class SampleDay {
         new Handling(90, 30, 120, 60, 45, 30, 60, 30, 30, Set.of(), Set.of(), Set.of()),
         new Physics(0.4, 1.5, 5, 1, 1, 0.3, 0.05, 1, 100, new LiftGeometry(800, 250, 0, 0.2, 1.5)),
         Weights.DEFAULT,
-        new Costs("EUR", 30, 1.5, 20, 10));
+        new Costs("EUR", 30, 1.5, 20, 10, 50));
   }
 
   private static Recipe recipe(String id, String background, boolean stills) {

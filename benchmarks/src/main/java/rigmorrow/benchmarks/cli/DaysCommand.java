@@ -7,8 +7,8 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import rigmorrow.benchmarks.instance.BatchFolder;
 import rigmorrow.benchmarks.instance.Instance;
+import rigmorrow.data.BatchFolder;
 
 /** Past days of a floor. */
 @Command(

@@ -3,7 +3,7 @@ package rigmorrow.benchmarks.compare;
 import java.util.List;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
-import org.hipparchus.stat.descriptive.rank.Percentile;
+import rigmorrow.model.statistic.Bootstrap;
 
 /**
  * The geometric mean of some ratios with a bootstrap interval.
@@ -14,13 +14,10 @@ import org.hipparchus.stat.descriptive.rank.Percentile;
  * @param count of ratios
  */
 public record Interval(double mean, double low, double high, int count) {
-  private static final int DRAWS = 10_000;
   private static final int SEED = 1;
-  private static final double LOW_PERCENT = 2.5;
 
   /**
-   * Draws the ratios with replacement, as many as there are, again and again: the percentile
-   * bootstrap of Efron (Annals of Statistics 7, 1979).
+   * Draws the ratios again and again, see {@link Bootstrap}.
    *
    * @param ratios at least one, all above 0
    */
@@ -30,24 +27,15 @@ public record Interval(double mean, double low, double high, int count) {
     }
     double[] logs = ratios.stream().mapToDouble(Math::log).toArray();
     RandomGenerator random = new Well19937c(SEED);
-    double[] means = new double[DRAWS];
-    for (int draw = 0; draw < DRAWS; draw++) {
-      double sum = 0;
-      for (int i = 0; i < logs.length; i++) {
-        sum += logs[random.nextInt(logs.length)];
-      }
-      means[draw] = Math.exp(sum / logs.length);
-    }
+    var drawn = Bootstrap.of(logs.length, picked -> geometricMean(logs, picked), random::nextInt);
+    return new Interval(drawn.middle(), drawn.low(), drawn.high(), drawn.count());
+  }
+
+  private static double geometricMean(double[] logs, int[] picked) {
     double sum = 0;
-    for (double log : logs) {
-      sum += log;
+    for (int index : picked) {
+      sum += logs[index];
     }
-    Percentile percentile = new Percentile();
-    percentile.setData(means);
-    return new Interval(
-        Math.exp(sum / logs.length),
-        percentile.evaluate(LOW_PERCENT),
-        percentile.evaluate(100 - LOW_PERCENT),
-        logs.length);
+    return Math.exp(sum / picked.length);
   }
 }

@@ -76,7 +76,7 @@ final class TextbookBatch {
         new Handling(0, 0, 0, 0, 0, 0, 0, 0, 0, Set.of(), Set.of(), Set.of()),
         new Physics(0.5, 1, 0, 5, 5, 0.3, 0.05, 1, 0, new LiftGeometry(800, 250, 0, 0.2, 1.5)),
         problem.goal(),
-        new Costs("EUR", 0, 1, 0, 0));
+        new Costs("EUR", 0, 1, 0, 0, 0));
   }
 
   private static java.util.stream.Stream<Integer> numbers(int count) {

@@ -17,8 +17,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rigmorrow.benchmarks.Benchmarks;
-import rigmorrow.benchmarks.instance.BatchFolder;
 import rigmorrow.benchmarks.run.Peers;
+import rigmorrow.data.BatchFolder;
 import rigmorrow.data.demo.Demo;
 
 /** The program from end to end, on two small days by decodes. */

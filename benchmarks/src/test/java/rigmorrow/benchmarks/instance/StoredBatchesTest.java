@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rigmorrow.data.BatchFolder;
 import rigmorrow.data.demo.DemoHistory;
 import rigmorrow.model.shot.Batch;
 

@@ -53,7 +53,7 @@ public final class DemoStudio {
         DemoKnobs.handling(),
         physics(),
         Weights.DEFAULT,
-        new Costs("EUR", 38, 1.5, 14, 25));
+        new Costs("EUR", 38, 1.5, 14, 25, 60));
   }
 
   /** Four for six rigs, seven for ten, nine for twelve. */

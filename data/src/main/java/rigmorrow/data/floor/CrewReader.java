@@ -47,7 +47,7 @@ final class CrewReader {
     return owner.list(field, CrewReader::openHours);
   }
 
-  private static OpenHours openHours(Cursor hours) {
+  static OpenHours openHours(Cursor hours) {
     Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
     for (String day : hours.words("days")) {
       days.add(DayOfWeek.of(DAYS.indexOf(day) + 1));

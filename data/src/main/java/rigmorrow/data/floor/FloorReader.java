@@ -24,7 +24,7 @@ public final class FloorReader {
   public static final int VERSION = 1;
 
   /** Costs when a floor file gives none: money does not count. */
-  static final Costs NO_COSTS = new Costs("EUR", 0, 1, 0, 0);
+  static final Costs NO_COSTS = new Costs("EUR", 0, 1, 0, 0, 0);
 
   private final Reading reading;
   private final FloorNames names;
@@ -99,7 +99,8 @@ public final class FloorReader {
         costs.get().number("operatorPerHour"),
         costs.get().number("overtimeFactor"),
         costs.get().number("rigPerHour"),
-        costs.get().number("latePerHour"));
+        costs.get().number("latePerHour"),
+        costs.get().number("leftOutPerJob"));
   }
 
   /** A fresh set to find ids that come twice. */

@@ -225,6 +225,7 @@ public final class FloorWriter {
         .number("operatorPerHour", costs.operatorPerHour())
         .number("overtimeFactor", costs.overtimeFactor())
         .number("rigPerHour", costs.rigPerHour())
-        .number("latePerHour", costs.latePerHour());
+        .number("latePerHour", costs.latePerHour())
+        .number("leftOutPerJob", costs.leftOutPerJob());
   }
 }

@@ -30,7 +30,7 @@ final class RigReader {
     return floor.list("rigs", rig -> rig(rig, seen));
   }
 
-  private Rig rig(Cursor rig, Set<String> seen) {
+  Rig rig(Cursor rig, Set<String> seen) {
     String id = rig.get().unique("id", seen);
     String name = rig.get().text("name", id);
     String kind = rig.get().text("kind");

@@ -2,6 +2,7 @@ package rigmorrow.data.schema;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
@@ -21,7 +22,9 @@ public enum FileSchema {
   /** Shot lists in JSON and YAML. */
   SHOT_LIST("shot-list", "shotList"),
   /** Plans in JSON. */
-  PLAN("plan", "plan");
+  PLAN("plan", "plan"),
+  /** Scenario files; what they say of a rig is what floor files say of it. */
+  SCENARIOS("scenarios", "scenarios", FLOOR);
 
   private final String word;
   private final String text;
@@ -30,16 +33,40 @@ public enum FileSchema {
   private @Nullable Schema compiled;
 
   FileSchema(String word, String kind) {
+    this(word, kind, null);
+  }
+
+  /**
+   * @param lender whose definitions are taken where this one has none of the name
+   */
+  FileSchema(String word, String kind, @Nullable FileSchema lender) {
     this.word = word;
     String file = word + ".schema.json";
+    ObjectMapper mapper = new ObjectMapper();
     try (InputStream in = FileSchema.class.getResourceAsStream(file)) {
       byte[] bytes = Objects.requireNonNull(in, file).readAllBytes();
-      this.text = new String(bytes, StandardCharsets.UTF_8);
-      this.tree = new ObjectMapper().readTree(text);
+      this.tree = mapper.readTree(bytes);
+      if (lender == null) {
+        this.text = new String(bytes, StandardCharsets.UTF_8);
+      } else {
+        borrow(tree, (ObjectNode) tree.path("$defs"), lender.tree.path("$defs"));
+        this.text = mapper.writerWithDefaultPrettyPrinter().writeValueAsString(tree) + "\n";
+      }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     this.shape = Shape.ofFile(tree, kind);
+  }
+
+  /** Takes over the definitions that a part of a schema refers to, and those they refer to. */
+  private static void borrow(JsonNode part, ObjectNode definitions, JsonNode lent) {
+    for (String reference : part.findValuesAsText("$ref")) {
+      String name = reference.substring("#/$defs/".length());
+      if (!definitions.has(name) && lent.has(name)) {
+        definitions.set(name, lent.get(name));
+        borrow(lent.get(name), definitions, lent);
+      }
+    }
   }
 
   /** The name of the kind of file, as a user types it. */

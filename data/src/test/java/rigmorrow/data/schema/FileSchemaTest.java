@@ -24,11 +24,14 @@ import rigmorrow.data.json.Trees;
 import rigmorrow.data.plan.PlanJsonReader;
 import rigmorrow.data.problem.Problems;
 import rigmorrow.data.samples.Samples;
+import rigmorrow.data.scenario.ScenarioReader;
 import rigmorrow.data.shot.JobField;
 import rigmorrow.data.shotjson.ShotJsonReader;
 import rigmorrow.data.shotjson.ShotJsonWriter;
 import rigmorrow.model.floor.Equipment;
 import rigmorrow.model.floor.Weights;
+import rigmorrow.model.money.CrewPay;
+import rigmorrow.model.money.MoneyTerms;
 import rigmorrow.model.plan.LeftOut;
 import rigmorrow.model.recipe.Lighting;
 import rigmorrow.model.shot.Batch;
@@ -92,6 +95,8 @@ class FileSchemaTest {
   void acceptsTheSamplesThatShip() {
     assertAccepted(FileSchema.FLOOR, Samples.text("tiny-floor.yaml"), Trees.Notation.YAML);
     assertAccepted(FileSchema.SHOT_LIST, Samples.text("tiny-shots.json"), Trees.Notation.JSON);
+    String scenarios = Samples.text("tiny-scenarios.yaml");
+    assertAccepted(FileSchema.SCENARIOS, scenarios, Trees.Notation.YAML);
   }
 
   @ParameterizedTest
@@ -122,6 +127,7 @@ class FileSchemaTest {
     assertThat(version(FileSchema.FLOOR)).isEqualTo(FloorReader.VERSION);
     assertThat(version(FileSchema.SHOT_LIST)).isEqualTo(ShotJsonReader.VERSION);
     assertThat(version(FileSchema.PLAN)).isEqualTo(PlanJsonReader.VERSION);
+    assertThat(version(FileSchema.SCENARIOS)).isEqualTo(ScenarioReader.VERSION);
   }
 
   private static int version(FileSchema schema) {
@@ -138,6 +144,12 @@ class FileSchemaTest {
     assertThat(leftOut.property("cause").texts("enum")).isEqualTo(words(LeftOut.Cause.values()));
     assertThat(job().property("heightSource").texts("enum"))
         .isEqualTo(words(HeightSource.values()));
+    Shape money = FileSchema.SCENARIOS.shape().property("money");
+    assertThat(money.property("crewPaid").texts("enum")).isEqualTo(words(CrewPay.values()));
+    assertThat(money.property("workingDaysPerYear").standIn())
+        .isEqualTo(MoneyTerms.USUAL.workingDaysPerYear());
+    assertThat(money.property("crewPaid").standard().asText())
+        .isEqualTo(Scalars.word(MoneyTerms.USUAL.pay()));
   }
 
   private static List<String> words(Enum<?>[] constants) {

@@ -21,7 +21,8 @@ class SchemaPageTest {
       Map.of(
           FileSchema.FLOOR, "Floor file",
           FileSchema.SHOT_LIST, "Shot list in JSON",
-          FileSchema.PLAN, "Plan in JSON");
+          FileSchema.PLAN, "Plan in JSON",
+          FileSchema.SCENARIOS, "Scenarios");
   private static final Pattern QUOTED = Pattern.compile("`([^`]+)`");
   private static final Pattern FIXED = Pattern.compile("`[^`]+`|-?\\d+|true|false");
 
@@ -152,16 +153,35 @@ class SchemaPageTest {
     assertThat(bounds(rig.property("cautions"))).isEmpty();
   }
 
-  /** Every kind of object that a file can hold, in the page's order. */
+  /** Every kind of object that a file can hold and a floor file cannot, in the page's order. */
   private static Map<String, Shape> kinds(FileSchema schema) {
     Map<String, Shape> found = new LinkedHashMap<>();
     collect(schema.shape(), found);
+    if (schema == FileSchema.SCENARIOS) {
+      collectedFromFloor().forEach((kind, shape) -> removeSame(found, kind, shape));
+    }
     Map<String, Shape> ordered = new LinkedHashMap<>();
     FormatPage.rows(SECTIONS.get(schema))
         .keySet()
         .forEach(kind -> ordered.put(kind, found.remove(kind)));
     assertThat(found).isEmpty();
     return ordered;
+  }
+
+  private static Map<String, Shape> collectedFromFloor() {
+    Map<String, Shape> found = new LinkedHashMap<>();
+    collect(FileSchema.FLOOR.shape(), found);
+    return found;
+  }
+
+  /** What both describe alike stands on the page once; nothing else has a name twice. */
+  private static void removeSame(Map<String, Shape> found, String kind, Shape floors) {
+    Shape ours = found.remove(kind);
+    if (ours != null) {
+      assertThat(ours.keywords().path("properties"))
+          .as(kind)
+          .isEqualTo(floors.keywords().path("properties"));
+    }
   }
 
   private static void collect(Shape shape, Map<String, Shape> found) {

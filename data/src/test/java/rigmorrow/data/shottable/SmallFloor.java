@@ -52,7 +52,7 @@ public final class SmallFloor {
           new Physics(
               0.4, 1.5, 10, 5, 5, 0.3, 0.05, 1, 300, new LiftGeometry(700, 300, 0, 0.2, 1.5)),
           Weights.DEFAULT,
-          new Costs("EUR", 30, 1.5, 20, 10));
+          new Costs("EUR", 30, 1.5, 20, 10, 50));
 
   private SmallFloor() {}
 

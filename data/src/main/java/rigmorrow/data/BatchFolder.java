@@ -1,4 +1,4 @@
-package rigmorrow.benchmarks.instance;
+package rigmorrow.data;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,8 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import rigmorrow.data.Formats;
-import rigmorrow.data.SafeFile;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
 import rigmorrow.data.shottable.ShotTableOptions;
@@ -57,6 +55,16 @@ public final class BatchFolder {
    * @throws IOException when the file system fails
    */
   public static Reading read(Path folder) throws IOException {
+    return read(folder, null);
+  }
+
+  /**
+   * Reads every day of a folder, whatever is wrong with some.
+   *
+   * @param other floor that every day takes in place of its own; null for its own
+   * @throws IOException when the file system fails
+   */
+  public static Reading read(Path folder, @Nullable Floor other) throws IOException {
     List<Day> days = new ArrayList<>();
     List<InputException> refused = new ArrayList<>();
     if (!Files.isDirectory(folder)) {
@@ -69,7 +77,7 @@ public final class BatchFolder {
     }
     for (Path day : folders) {
       try {
-        days.add(new Day(nameOf(day), readDay(folder, day)));
+        days.add(new Day(nameOf(day), readDay(folder, day, other)));
       } catch (InputException e) {
         refused.add(e);
       }
@@ -95,18 +103,23 @@ public final class BatchFolder {
         batch.shotList(), day.resolve(SHOT_LIST + ".csv"), SafeFile.Existing.REPLACE);
   }
 
-  private static Batch readDay(Path folder, Path day) throws IOException, InputException {
-    Path own = only(day, FLOOR);
-    Path floorFile = own == null ? only(folder, FLOOR) : own;
-    if (floorFile == null) {
-      throw refusal(day, "no floor file", "floor.json in it, or beside all days");
-    }
+  private static Batch readDay(Path folder, Path day, @Nullable Floor other)
+      throws IOException, InputException {
     Path listFile = only(day, SHOT_LIST);
     if (listFile == null) {
       throw refusal(day, "no shot list", "shot-list.csv, .xlsx or .json in it");
     }
-    Floor floor = Formats.readFloor(floorFile);
+    Floor floor = other == null ? floor(folder, day) : other;
     return new Batch(floor, shotList(day, listFile, floor));
+  }
+
+  private static Floor floor(Path folder, Path day) throws IOException, InputException {
+    Path own = only(day, FLOOR);
+    Path file = own == null ? only(folder, FLOOR) : own;
+    if (file == null) {
+      throw refusal(day, "no floor file", "floor.json in it, or beside all days");
+    }
+    return Formats.readFloor(file);
   }
 
   private static ShotList shotList(Path day, Path file, Floor floor)

@@ -1,4 +1,4 @@
-package rigmorrow.benchmarks.instance;
+package rigmorrow.data;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,8 +8,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rigmorrow.data.Formats;
-import rigmorrow.data.SafeFile;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.model.shot.Batch;

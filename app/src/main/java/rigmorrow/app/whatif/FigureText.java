@@ -1,0 +1,131 @@
+package rigmorrow.app.whatif;
+
+import java.util.List;
+import java.util.Locale;
+import rigmorrow.model.comparison.Figure;
+import rigmorrow.model.statistic.Interval;
+
+/** The figures with their names and units. */
+public final class FigureText {
+  /** In the order they are told; costs by what they are for are told elsewhere. */
+  public static final List<Figure> TOLD =
+      List.of(
+          Figure.LEFT_OUT,
+          Figure.KEPT,
+          Figure.LATE_HOURS,
+          Figure.FINISHED,
+          Figure.CHANGEOVER_HOURS,
+          Figure.OVERTIME_HOURS,
+          Figure.CREW_USE,
+          Figure.ALLOCATION,
+          Figure.UTILISATION,
+          Figure.COST);
+
+  private static final double MINUTES_PER_HOUR = 60;
+  private static final int HOURS_PER_DAY = 24;
+
+  private final MoneyText money;
+
+  /**
+   * @param currency ISO 4217 code
+   */
+  public FigureText(String currency) {
+    this.money = new MoneyText(currency);
+  }
+
+  /** What a figure is called. */
+  public static String name(Figure figure) {
+    return switch (figure) {
+      case COST -> "Cost of a day";
+      case REGULAR_PAY -> "Regular pay of a day";
+      case OTHER_COST -> "Other cost of a day";
+      case LEFT_OUT -> "Jobs left out a day";
+      case KEPT -> "Promises kept";
+      case LATE_HOURS -> "Late hours a day, weighted";
+      case FINISHED -> "Last job ends";
+      case CHANGEOVER_HOURS -> "Hands-on changeovers a day";
+      case OVERTIME_HOURS -> "Overtime a day";
+      case CREW_USE -> "Hands-on share of paid hours";
+      case ALLOCATION -> "Rigs: allocation efficiency";
+      case UTILISATION -> "Rigs: utilisation efficiency";
+    };
+  }
+
+  /** What a figure is called where there is little room. */
+  public static String shortName(Figure figure) {
+    return switch (figure) {
+      case COST -> "Cost";
+      case REGULAR_PAY -> "Pay";
+      case OTHER_COST -> "Other cost";
+      case LEFT_OUT -> "Left out";
+      case KEPT -> "Kept";
+      case LATE_HOURS -> "Late";
+      case FINISHED -> "Last end";
+      case CHANGEOVER_HOURS -> "Change-overs";
+      case OVERTIME_HOURS -> "Overtime";
+      case CREW_USE -> "Crew";
+      case ALLOCATION -> "Rigs AE";
+      case UTILISATION -> "Rigs UE";
+    };
+  }
+
+  /** A value with its unit. */
+  public String value(Figure figure, double value) {
+    return switch (figure) {
+      case COST, REGULAR_PAY, OTHER_COST -> money.whole(value);
+      case FINISHED -> clock(value);
+      case LEFT_OUT -> decimal(value);
+      default -> decimal(value) + unit(figure);
+    };
+  }
+
+  /** A difference with its sign, unit and interval: "-23 min (-31 to -15)". */
+  public String difference(Figure figure, Interval difference) {
+    double scale = figure == Figure.FINISHED ? MINUTES_PER_HOUR : 1;
+    Interval shown = difference.times(scale);
+    boolean whole = MoneyText.whole(shown.low(), shown.high());
+    return signed(figure, shown.middle(), whole)
+        + unit(figure)
+        + " ("
+        + signed(figure, shown.low(), whole)
+        + " to "
+        + signed(figure, shown.high(), whole)
+        + ")";
+  }
+
+  private String unit(Figure figure) {
+    return switch (figure) {
+      case COST, REGULAR_PAY, OTHER_COST -> money.amount(0).substring(1);
+      case LEFT_OUT -> "";
+      case FINISHED -> " min";
+      case KEPT, CREW_USE, ALLOCATION, UTILISATION -> " %";
+      case LATE_HOURS, CHANGEOVER_HOURS, OVERTIME_HOURS -> " h";
+    };
+  }
+
+  private static String signed(Figure figure, double value, boolean whole) {
+    String text =
+        switch (figure) {
+          case COST, REGULAR_PAY, OTHER_COST -> MoneyText.number(value, whole);
+          case FINISHED -> String.format(Locale.ROOT, "%.0f", value);
+          default -> decimal(value);
+        };
+    String plain = text.matches("-0(\\.0)?") ? text.substring(1) : text;
+    return value > 0 && !plain.matches("0(\\.0)?") ? "+" + plain : plain;
+  }
+
+  /** One decimal. */
+  public static String decimal(double value) {
+    String text = String.format(Locale.ROOT, "%,.1f", value);
+    return text.equals("-0.0") ? "0.0" : text;
+  }
+
+  /** Hours from midnight as a time of day; the days after the first are counted. */
+  public static String clock(double hours) {
+    long minutes = Math.round(hours * MINUTES_PER_HOUR);
+    long day = minutes / (HOURS_PER_DAY * (long) MINUTES_PER_HOUR);
+    long hour = minutes / (long) MINUTES_PER_HOUR % HOURS_PER_DAY;
+    String time = String.format(Locale.ROOT, "%02d:%02d", hour, minutes % (long) MINUTES_PER_HOUR);
+    return day == 0 ? time : "day " + (day + 1) + " " + time;
+  }
+}

@@ -1,0 +1,5 @@
+/** Compares scenarios over past days and tells what came of it. */
+@NullMarked
+package rigmorrow.app.whatif;
+
+import org.jspecify.annotations.NullMarked;

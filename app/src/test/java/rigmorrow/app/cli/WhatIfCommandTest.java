@@ -1,0 +1,261 @@
+package rigmorrow.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import rigmorrow.app.cli.Runner.Ran;
+import rigmorrow.app.terminal.Text;
+import rigmorrow.app.whatif.SmallStudy;
+import rigmorrow.data.floor.FloorWriter;
+import rigmorrow.data.json.Trees;
+import rigmorrow.model.floor.Costs;
+import rigmorrow.model.floor.Floor;
+
+class WhatIfCommandTest {
+  private static final int DAYS = 3;
+  private static final int FLOORS = 6;
+
+  @TempDir static Path folder;
+
+  @BeforeAll
+  static void writeFiles() {
+    SmallStudy.write(folder, SmallStudy.days(DAYS, 12), SmallStudy.study());
+  }
+
+  private static Ran whatif(String... more) {
+    List<String> all =
+        new java.util.ArrayList<>(List.of("whatif", "scenarios.yaml", "days", "--steps", "200"));
+    all.addAll(List.of(more));
+    return Runner.run(folder, all.toArray(String[]::new));
+  }
+
+  private static List<String> cells(String out) throws Exception {
+    List<String> lines = Files.readAllLines(folder.resolve(out).resolve("cells.csv"));
+    return lines.subList(2, lines.size());
+  }
+
+  @Test
+  void comparesAndReports() throws Exception {
+    Ran ran = whatif("--out", "one");
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(ran.out())
+        .startsWith("Lindholm Hall: what to buy next\n5 scenarios against the floor as it is on 3")
+        .contains("Another glass table ", "A quick-change fixture for backgrounds ")
+        .contains("scenario      left out  kept %")
+        .doesNotContain("written to");
+    assertThat(ran.err())
+        .startsWith(
+            "18 plans of 200 steps on one core: 6 floors and demands on 3 days with 1 seed;"
+                + " Ctrl-C keeps what is finished")
+        .contains("written to one: cells.csv, report.html, report.pdf, summary.csv, summary.json");
+    assertThat(ran.out().lines()).allMatch(line -> Text.columns(line) <= 80);
+    assertThat(cells("one")).hasSize(DAYS * FLOORS);
+    for (String file : List.of("report.html", "report.pdf", "summary.csv", "summary.json")) {
+      assertThat(folder.resolve("one").resolve(file)).isNotEmptyFile();
+    }
+    List<String> table = Files.readAllLines(folder.resolve("one/summary.csv"));
+    assertThat(table).hasSize(1 + 5 * 10);
+    assertThat(table.get(0)).startsWith("scenario,demandPercent,figure,unit,asItIs");
+  }
+
+  @Test
+  void printsTheDocumentThatItWrites() throws Exception {
+    Ran ran = whatif("--out", "json", "--json", "--again", "--one-more", "--demand=-20,20");
+    JsonNode json = ran.json();
+    assertThat(new ObjectMapper().readTree(folder.resolve("json/summary.json").toFile()))
+        .isEqualTo(json);
+    assertThat(json.path("version").asInt()).isEqualTo(1);
+    assertThat(json.path("scenarios")).hasSize(5);
+    JsonNode first = json.path("scenarios").path(0);
+    assertThat(first.path("name").asText()).isEqualTo("turntable");
+    assertThat(first.path("savedPerDay").path("days").asInt()).isEqualTo(DAYS);
+    assertThat(first.path("byDemand")).hasSize(3);
+    assertThat(first.path("costByDay")).hasSize(DAYS);
+    assertThat(first.path("load").path("rigsTakenByHalfHour")).hasSize(48);
+    assertThat(first.path("figures")).hasSize(10);
+    assertThat(json.path("oneMore")).hasSize(16);
+    assertThat(json.path("again").path("costDifference").path("days").asInt()).isEqualTo(DAYS);
+    assertThat(json.path("assumptions").path(0).asText()).contains("prices are invented");
+    assertThat(json.path("plans").asInt()).isEqualTo((FLOORS * 3 + 1 + 16) * DAYS);
+  }
+
+  @Test
+  void goesOnWhereItWasAndPlansNothingTwice() throws Exception {
+    whatif("--out", "on", "--report", "csv");
+    Path file = folder.resolve("on/cells.csv");
+    List<String> whole = Files.readAllLines(file);
+    String some = String.join("\n", whole.subList(0, 9)) + "\n" + whole.get(9).substring(0, 40);
+    Files.writeString(file, some);
+    Ran ran = whatif("--out", "on", "--report", "csv");
+    assertThat(ran.exitCode()).isZero();
+    assertThat(ran.err()).contains("7 of 18 plans were there already");
+    List<String> after = Files.readAllLines(file);
+    assertThat(after.subList(0, 9)).isEqualTo(whole.subList(0, 9));
+    assertThat(keys(after)).containsExactlyInAnyOrderElementsOf(keys(whole)).hasSize(18);
+    assertThat(whatif("--out", "on", "--report", "csv").err())
+        .contains("18 of 18 plans were there already");
+    assertThat(Files.readAllLines(file)).isEqualTo(after);
+  }
+
+  private static List<String> keys(List<String> lines) {
+    return lines.subList(2, lines.size()).stream()
+        .map(line -> String.join(",", List.of(line.split(",")).subList(0, 4)))
+        .toList();
+  }
+
+  @Test
+  void moreSeedsGoOnFromFewer() throws Exception {
+    whatif("--out", "seeds", "--report", "csv");
+    Ran ran = whatif("--out", "seeds", "--report", "csv", "--seeds", "2");
+    assertThat(ran.err()).contains("18 of 36 plans were there already");
+    assertThat(cells("seeds")).hasSize(36);
+  }
+
+  @Test
+  void refusesToGoOnWithAnotherEffort() {
+    whatif("--out", "effort", "--report", "csv");
+    Ran ran =
+        Runner.run(folder, "whatif", "scenarios.yaml", "days", "--out", "effort", "--steps", "99");
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err())
+        .contains("effort: '200 steps on one core'")
+        .contains("99 steps on one core")
+        .contains("another --out");
+    Ran anew =
+        Runner.run(
+            folder,
+            "whatif",
+            "scenarios.yaml",
+            "days",
+            "--out",
+            "effort",
+            "--steps",
+            "99",
+            "--overwrite",
+            "--report",
+            "csv");
+    assertThat(anew.exitCode()).as(anew.err()).isZero();
+  }
+
+  @Test
+  void neverReplacesReportsOfSomethingElse() throws Exception {
+    Files.createDirectories(folder.resolve("mine"));
+    Files.writeString(folder.resolve("mine/report.html"), "mine");
+    Ran ran = whatif("--out", "mine");
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err()).contains("report.html: is there already");
+    assertThat(folder.resolve("mine/report.html")).hasContent("mine");
+    assertThat(folder.resolve("mine/cells.csv")).doesNotExist();
+  }
+
+  @Test
+  void aDryRunPlansAndWritesNothing() {
+    Ran ran = whatif("--out", "dry", "--dry-run", "--seeds", "3");
+    assertThat(ran.exitCode()).isZero();
+    assertThat(ran.out())
+        .contains("would make 54 plans of 200 steps on one core")
+        .contains("nothing was planned or written");
+    assertThat(folder.resolve("dry")).doesNotExist();
+  }
+
+  @Test
+  void tellsEverythingThatIsWrongWithItsFiles() throws Exception {
+    Files.writeString(
+        folder.resolve("bad.yaml"),
+        "version: 1\nname: x\nmoney: {interestPercent: 5}\nscenarios:\n"
+            + "  - {name: a, changes: [{removeRig: {rig: R9}}]}\n"
+            + "  - {name: b, changes: [{addRigLike: {like: R1, id: R2}}]}\n");
+    Ran ran = Runner.run(folder, "whatif", "bad.yaml", "days", "--out", "bad");
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err())
+        .contains("bad.yaml: 2 problems")
+        .contains("scenarios[0].changes[0].removeRig.rig: 'R9'; accepted: rigs: R1, R2")
+        .contains("scenarios[1].changes[0].addRigLike.id: 'R2'");
+    assertThat(folder.resolve("bad")).doesNotExist();
+    assertThat(Runner.run(folder, "whatif", "scenarios.yaml", "no-days").exitCode()).isEqualTo(2);
+    assertThat(Runner.run(folder, "whatif", "no.yaml", "days").exitCode()).isEqualTo(2);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "--time 0",
+        "--seeds 0",
+        "--cores 9999",
+        "--demand=-99",
+        "--demand=10,10",
+        "--demand=0",
+        "--report txt",
+        "--write-only",
+        "--demo"
+      })
+  void refusesOptionsThatMakeNoSense(String options) {
+    Ran ran = whatif(options.split(" "));
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err()).contains(options.split("[ =]")[0]);
+  }
+
+  @Test
+  void asksForItsFiles() {
+    Ran ran = Runner.run(folder, "whatif", "scenarios.yaml");
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err()).contains("DAYS");
+  }
+
+  @Test
+  void takesAnotherFloorForAllDays() throws Exception {
+    Floor floor = SmallStudy.days(1, 5).get(0).batch().floor();
+    Floor free =
+        new Floor(
+            floor.name(),
+            floor.zone(),
+            floor.rigs(),
+            floor.kits(),
+            floor.fetches(),
+            floor.crew(),
+            floor.attributes(),
+            floor.changeovers(),
+            floor.recipes(),
+            floor.itemSetups(),
+            floor.handling(),
+            floor.physics(),
+            floor.weights(),
+            new Costs("DKK", 0, 1, 0, 0, 0));
+    Files.writeString(folder.resolve("free.json"), FloorWriter.write(free, Trees.Notation.JSON));
+    Ran ran = whatif("--out", "free", "--floor", "free.json");
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(ran.out())
+        .contains("cannot be judged by money: the floor file gives no costs.")
+        .contains("Money in DKK");
+  }
+
+  @Test
+  void writesTheDemoAndSaysHowToGoOn() throws Exception {
+    Ran ran = Runner.run(folder, "whatif", "--demo", "--write-only", "--out", "demo");
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(ran.err())
+        .contains("scenarios.yaml and 30 past days in days")
+        .contains("then: rigmorrow whatif demo/scenarios.yaml demo/days --out demo");
+    Ran dry = Runner.run(folder, "whatif", "demo/scenarios.yaml", "demo/days", "--dry-run");
+    assertThat(dry.out()).contains("would make 150 plans of 2 s on one core");
+    assertThat(Runner.run(folder, "whatif", "--demo", "--write-only", "--out", "demo").exitCode())
+        .isZero();
+    Path list = folder.resolve("demo/days/2025-03-05/shot-list.csv");
+    String before = Files.readString(list);
+    Files.writeString(list, before.lines().limit(3).collect(Collectors.joining("\r\n")) + "\r\n");
+    Ran changed = Runner.run(folder, "whatif", "--demo", "--write-only", "--out", "demo");
+    assertThat(changed.exitCode()).isEqualTo(2);
+    assertThat(changed.err()).contains("has days that are not the demo's");
+    assertThat(Files.readString(list)).isNotEqualTo(before);
+  }
+}

@@ -1,0 +1,165 @@
+package rigmorrow.app.whatif.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import rigmorrow.app.print.Paper;
+import rigmorrow.app.print.PdfFile;
+import rigmorrow.app.print.ReadPdf;
+import rigmorrow.app.whatif.Assumptions;
+import rigmorrow.app.whatif.Compared;
+import rigmorrow.app.whatif.FigureText;
+import rigmorrow.app.whatif.ResultSentences;
+import rigmorrow.app.whatif.SmallStudy;
+import rigmorrow.model.comparison.Cells;
+import rigmorrow.model.comparison.Figure;
+import rigmorrow.model.comparison.ScenarioResult;
+
+class ReportPageTest {
+  private static Compared compared;
+  private static Document page;
+  private static ReadPdf pdf;
+
+  @BeforeAll
+  static void make() {
+    compared =
+        SmallStudy.compared(
+            SmallStudy.study(),
+            SmallStudy.days(4, 14),
+            SmallStudy.settings(1, List.of(-20.0, 20.0), true, true));
+    String html = new ReportPage(compared, Paper.A4).html();
+    page = Jsoup.parse(html);
+    pdf = new ReadPdf(new ReportPage(compared, Paper.A4).pdf().bytes());
+  }
+
+  private static String plain(String text) {
+    return text.replaceAll("\\s+", "");
+  }
+
+  @Test
+  void isWellFormedAndNeedsNothingElse() throws Exception {
+    String html = new ReportPage(compared, Paper.LETTER).html();
+    DocumentBuilderFactory.newInstance()
+        .newDocumentBuilder()
+        .parse(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)));
+    assertThat(html).doesNotContain("<script", "http:", "https:", "url(");
+    assertThat(html).contains("size: letter");
+  }
+
+  @Test
+  void tellsEverySentenceInBoth() {
+    ResultSentences sentences = new ResultSentences("EUR", true);
+    String html = plain(page.text());
+    String paper = plain(pdf.text());
+    for (ScenarioResult result : compared.results()) {
+      String sentence = plain(result.scenario().title() + sentences.money(result));
+      assertThat(html).contains(sentence);
+      assertThat(paper).contains(sentence);
+      assertThat(html).contains(plain(sentences.besides(result)));
+      assertThat(paper).contains(plain(sentences.besides(result)));
+    }
+    for (String assumption : Assumptions.of(compared)) {
+      assertThat(html).contains(plain(assumption));
+      assertThat(paper).contains(plain(assumption));
+    }
+    assertThat(paper).contains(plain(sentences.luck(compared.again().orElseThrow())));
+    assertThat(paper).contains(plain(sentences.best(compared.smallChanges())));
+  }
+
+  @Test
+  void tellsEveryFigureOfEveryScenario() {
+    FigureText figures = new FigureText("EUR");
+    for (ScenarioResult result : compared.results()) {
+      Element section =
+          page.select("section.part").stream()
+              .filter(part -> part.select("h2").text().equals(result.scenario().title()))
+              .findFirst()
+              .orElseThrow();
+      List<String> rows = section.select("table.differences tbody tr").eachText();
+      assertThat(rows).hasSize(FigureText.TOLD.size());
+      for (Figure figure : FigureText.TOLD) {
+        assertThat(rows.get(FigureText.TOLD.indexOf(figure)))
+            .startsWith(FigureText.name(figure))
+            .contains(figures.value(figure, result.difference(figure).scenario()));
+      }
+    }
+  }
+
+  @Test
+  void drawsEveryDayAndEveryDemand() {
+    for (Element section : page.select("section.part[aria-labelledby^=scenario]")) {
+      Element finishing = section.selectFirst(".broad path[fill=" + Layer.SCENARIO + "]");
+      assertThat(finishing.attr("d").split("M")).hasSize(4 + 1);
+      assertThat(section.select(".narrow svg")).hasSize(2);
+    }
+    Element operator = page.selectFirst("section[aria-labelledby=scenario-2]");
+    assertThat(operator.select("table.lanes th.lane").eachText())
+        .containsExactly(
+            "as it is", "scenario", "20 % fewer jobs", "demand as it was", "20 % more jobs");
+    assertThat(operator.text()).contains("Every demand was planned");
+  }
+
+  @Test
+  void drawsOnlyNumbersWithinTheirBoxes() {
+    Pattern point = Pattern.compile("[ML](-?[0-9.]+) (-?[0-9.]+)");
+    for (Element svg : page.select("svg")) {
+      String[] box = svg.attr("viewBox").split(" ");
+      for (Element path : svg.select("path")) {
+        point
+            .matcher(path.attr("d"))
+            .results()
+            .forEach(
+                match -> {
+                  assertThat(Double.parseDouble(match.group(1)))
+                      .isBetween(-15.0, Double.parseDouble(box[2]) + 15);
+                  assertThat(Double.parseDouble(match.group(2)))
+                      .isBetween(-15.0, Double.parseDouble(box[3]) + 15);
+                });
+        assertThat(path.attr("d")).doesNotContain("NaN", "Infinity");
+      }
+    }
+  }
+
+  @Test
+  void saysWhenItIsAssumed() {
+    Compared plain =
+        SmallStudy.compared(
+            SmallStudy.study(),
+            SmallStudy.days(2, 10),
+            SmallStudy.settings(1, List.of(), false, false));
+    String text = Jsoup.parse(new ReportPage(plain, Paper.A4).html()).text();
+    assertThat(text).contains("Assumed, not planned").doesNotContain("What one more of each");
+    assertThat(text).contains("With only 2 days intervals are too narrow.");
+  }
+
+  @Test
+  void saysWhenItIsNotFinished() {
+    Compared part =
+        new Compared(
+            compared.study(),
+            compared.days(),
+            compared.settings(),
+            new Cells(compared.cells().all().subList(0, 30)),
+            compared.all(),
+            "x");
+    String text = Jsoup.parse(new ReportPage(part, Paper.A4).html()).text();
+    assertThat(text).contains("Not finished: 30 of " + compared.all() + " plans are made");
+  }
+
+  @Test
+  void givesTheSameBytesForTheSameCells() {
+    PdfFile one = new ReportPage(compared, Paper.A4).pdf();
+    PdfFile two = new ReportPage(compared, Paper.A4).pdf();
+    assertThat(one.bytes()).isEqualTo(two.bytes());
+    assertThat(one.unprintable()).isEmpty();
+  }
+}

@@ -2,6 +2,7 @@ package rigmorrow.app.board.server;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.ExceptionHandler;
 import io.javalin.http.HttpResponseException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -43,22 +44,23 @@ final class Failures {
   private Failures() {}
 
   static void register(JavalinConfig config) {
-    config.routes.exception(
-        Refusal.class, (e, context) -> Exchange.answer(context, e.status(), e.problem()));
-    config.routes.exception(
+    on(config, Refusal.class, (e, context) -> Exchange.answer(context, e.status(), e.problem()));
+    on(
+        config,
         StaleException.class,
         (e, context) ->
             Exchange.answer(
                 context,
                 CONFLICT,
                 new ProblemView(message(e), e.revision(), e.since(), List.of())));
-    config.routes.exception(
-        SearchingException.class, (e, context) -> answer(context, LOCKED, message(e)));
-    config.routes.exception(
-        RefusedTouchException.class, (e, context) -> answer(context, UNPROCESSABLE, message(e)));
-    config.routes.exception(
-        RefusedException.class, (e, context) -> answer(context, UNPROCESSABLE, message(e)));
-    config.routes.exception(
+    on(config, SearchingException.class, (e, context) -> answer(context, LOCKED, message(e)));
+    on(
+        config,
+        RefusedTouchException.class,
+        (e, context) -> answer(context, UNPROCESSABLE, message(e)));
+    on(config, RefusedException.class, (e, context) -> answer(context, UNPROCESSABLE, message(e)));
+    on(
+        config,
         InputException.class,
         (e, context) ->
             answer(
@@ -67,12 +69,10 @@ final class Failures {
                 e.problems().stream()
                     .map(problem -> problem.line() + ".")
                     .collect(Collectors.joining(" "))));
-    config.routes.exception(
-        StoreException.class, (e, context) -> unstored(e, context, message(e) + "."));
-    config.routes.exception(
-        UncheckedIOException.class, (e, context) -> unstored(e, context, sentence(e)));
-    config.routes.exception(HttpResponseException.class, Failures::ofServer);
-    config.routes.exception(Exception.class, Failures::fault);
+    on(config, StoreException.class, (e, context) -> unstored(e, context, message(e) + "."));
+    on(config, UncheckedIOException.class, (e, context) -> unstored(e, context, sentence(e)));
+    on(config, HttpResponseException.class, Failures::ofServer);
+    on(config, Exception.class, Failures::fault);
     config.router.javaLangErrorHandler(
         (response, error) -> {
           LOG.error("A fault of the program", error);
@@ -85,6 +85,23 @@ final class Failures {
           }
         });
     config.jetty.modifyServer(server -> server.setErrorHandler(new BelowUs()));
+  }
+
+  /**
+   * The server hands what an answer to a failure throws to the same answer again, without an end:
+   * so none may throw, not even where the other side has gone and there is nothing to write to.
+   */
+  private static <E extends Exception> void on(
+      JavalinConfig config, Class<E> kind, ExceptionHandler<E> answer) {
+    config.routes.exception(
+        kind,
+        (e, context) -> {
+          try {
+            answer.handle(e, context);
+          } catch (RuntimeException gone) {
+            LOG.debug("nobody takes the answer", gone);
+          }
+        });
   }
 
   private static void ofServer(HttpResponseException e, Context context) {

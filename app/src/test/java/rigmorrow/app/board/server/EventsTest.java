@@ -11,6 +11,8 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.lang.reflect.Proxy;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
@@ -18,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -226,5 +229,33 @@ class EventsTest {
     while (board.server.streams() > 0) {
       Thread.sleep(20);
     }
+  }
+
+  /**
+   * The server once handed the failure of the dead line to its own answer again, without an end.
+   */
+  @Test
+  void worksNoLongerForATabThatWent() throws Exception {
+    for (int i = 0; i < 3; i++) {
+      try (Tab tab = new Tab()) {
+        tab.next("board");
+      }
+    }
+    while (board.server.streams() > 0) {
+      board.desk.putBy(board.desk.now().revision(), "so that the streams notice");
+      Thread.sleep(50);
+    }
+    Thread.sleep(200);
+    long before = nanosOfStreams();
+    Thread.sleep(1_000);
+    assertThat(nanosOfStreams() - before).as("processor time in a second").isLessThan(300_000_000L);
+  }
+
+  private static long nanosOfStreams() {
+    ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+    return Arrays.stream(threads.getThreadInfo(threads.getAllThreadIds()))
+        .filter(one -> one != null && one.getThreadName().startsWith("JavalinDefaultAsync"))
+        .mapToLong(one -> Math.max(0, threads.getThreadCpuTime(one.getThreadId())))
+        .sum();
   }
 }

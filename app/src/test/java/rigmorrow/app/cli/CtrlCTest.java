@@ -72,7 +72,7 @@ class CtrlCTest {
     } finally {
       process.destroyForcibly();
     }
-    try (var files = java.nio.file.Files.list(folder.resolve("out/board"))) {
+    try (var files = java.nio.file.Files.list(folder.resolve("out/board-demo"))) {
       assertThat(files.map(file -> file.getFileName().toString()))
           .contains("board.sqlite")
           .noneMatch(name -> name.endsWith("-wal"));

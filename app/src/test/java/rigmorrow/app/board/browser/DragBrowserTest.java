@@ -25,7 +25,7 @@ class DragBrowserTest {
       Page page = board.page();
       RigPlan rig = board.desk().now().plan().rigs().get(0);
       String job = rig.jobs().get(4).job();
-      BoundingBox target = board.bar(rig.jobs().get(1).job()).boundingBox();
+      BoundingBox target = OpenBoard.box(board.bar(rig.jobs().get(1).job()));
       pick(board, job, target.x + 2, target.y + target.height / 2);
       assertThat(page.locator("#proposal[data-answered='true']")).isVisible();
       assertThat(page.locator("#peek")).isVisible();
@@ -71,8 +71,8 @@ class DragBrowserTest {
   }
 
   private static void refuse(OpenBoard board, Page page, String job, String rig) {
-    BoundingBox row = page.locator("#chart .row-name[data-row='rig:" + rig + "']").boundingBox();
-    BoundingBox bar = board.bar(job).boundingBox();
+    BoundingBox row = OpenBoard.box(page.locator("#chart .row-name[data-row='rig:" + rig + "']"));
+    BoundingBox bar = OpenBoard.box(board.bar(job));
     pick(board, job, bar.x + 20, row.y + row.height / 2);
     assertThat(page.locator("#proposal[data-allowed='false']")).isVisible();
     assertThat(page.locator("#peek")).containsText("cannot go there");
@@ -86,7 +86,7 @@ class DragBrowserTest {
 
   /** Presses on a bar and drags it in small steps, as a hand does. */
   private static void pick(OpenBoard board, String job, double x, double y) {
-    BoundingBox from = board.bar(job).boundingBox();
+    BoundingBox from = OpenBoard.box(board.bar(job));
     Mouse mouse = board.page().mouse();
     mouse.move(from.x + 3, from.y + from.height / 2);
     mouse.down();

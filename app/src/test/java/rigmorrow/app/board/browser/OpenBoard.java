@@ -4,6 +4,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,6 +32,8 @@ final class OpenBoard implements AutoCloseable {
 
   private static final int WIDE = 1440;
   private static final int HIGH = 900;
+  private static final String TWO_FRAMES =
+      "() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))";
 
   private final Path folder;
   private final Desk desk;
@@ -128,6 +131,34 @@ final class OpenBoard implements AutoCloseable {
   /** The bar of a job in the chart. */
   Locator bar(String job) {
     return page.locator("#chart .bar[data-job='" + job + "']").first();
+  }
+
+  /**
+   * Where an element stands, in pixels of the screen. The chart draws its rows again as it finds
+   * their heights, and while it does, an element may be without a box: so this waits until two
+   * looks in a row, two drawn frames apart, find the same box.
+   */
+  static BoundingBox box(Locator locator) {
+    Page page = locator.page();
+    BoundingBox[] last = {null};
+    page.waitForCondition(
+        () -> {
+          BoundingBox before = last[0];
+          page.evaluate(TWO_FRAMES);
+          BoundingBox now = locator.boundingBox();
+          last[0] = now;
+          return before != null
+              && now != null
+              && before.x == now.x
+              && before.y == now.y
+              && before.width == now.width
+              && before.height == now.height;
+        });
+    BoundingBox found = last[0];
+    if (found == null) {
+      throw new AssertionError("no box of " + locator);
+    }
+    return found;
   }
 
   /** Chooses a job by clicking on its bar, and opens its panel. */

@@ -86,7 +86,7 @@ class SeeBrowserTest {
       assertThat(page.locator("#jobs-table tr[data-job='" + job.job() + "']")).containsText(start);
       board.view("plan");
       List<String> hours = page.locator(HOURS).allTextContents();
-      double first = page.locator(HOURS).first().boundingBox().x;
+      double first = OpenBoard.box(page.locator(HOURS).first()).x;
       assertThat(hours).isNotEmpty().allMatch(text -> text.matches("\\d\\d:\\d\\d"));
       assertThat(first).isPositive();
       // The bar stands under the hour that the table tells.
@@ -96,9 +96,9 @@ class SeeBrowserTest {
           page.locator(
                   HOURS, hasText("%02d:00".formatted(Integer.parseInt(start.substring(0, 2)) + 1)))
               .first();
-      double x = board.bar(job.job()).boundingBox().x;
-      assertThat(x).isGreaterThanOrEqualTo(mark.boundingBox().x - 8);
-      assertThat(x).isLessThan(next.boundingBox().x + 8);
+      double x = OpenBoard.box(board.bar(job.job())).x;
+      assertThat(x).isGreaterThanOrEqualTo(OpenBoard.box(mark).x - 8);
+      assertThat(x).isLessThan(OpenBoard.box(next).x + 8);
     }
   }
 
@@ -166,7 +166,7 @@ class SeeBrowserTest {
   }
 
   private static double width(Locator bar) {
-    return bar.boundingBox().width;
+    return OpenBoard.box(bar).width;
   }
 
   private static double awaitWider(Page page, Locator bar, double before) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.PlateRing;
@@ -24,6 +25,7 @@ public final class ChangeoverModel {
 
   private final Floor floor;
   private final Map<Change, ChangeoverRule> rules = new HashMap<>();
+  private final Map<Change, ChangeoverStep> known = new ConcurrentHashMap<>();
 
   /** What a line of the tables is looked up by. */
   private record Change(String rig, String attribute, String from, String to) {}
@@ -69,21 +71,10 @@ public final class ChangeoverModel {
       if (to == null || to.equals(current)) {
         continue;
       }
-      String start = current == null ? ChangeoverRule.ANY : current;
-      ChangeoverRule rule =
-          rule(rig, attribute.id(), start, to)
-              .orElseThrow(
-                  () ->
-                      new IllegalArgumentException(
-                          "no changeover time for "
-                              + attribute.id()
-                              + " from "
-                              + start
-                              + " to "
-                              + to
-                              + " on "
-                              + rig.id()));
-      steps.add(step(rig, attribute, start, to, rule));
+      Change change =
+          new Change(rig.id(), attribute.id(), current == null ? ChangeoverRule.ANY : current, to);
+      // Decoders meet the same few changes in very many setups.
+      steps.add(known.computeIfAbsent(change, first -> step(rig, attribute, first)));
     }
     return steps;
   }
@@ -101,14 +92,31 @@ public final class ChangeoverModel {
     return new ChangeoverStep("Service the plate ring", ring.serviceSeconds(), 0, 1, ring.skills());
   }
 
-  private static ChangeoverStep step(
-      Rig rig, SetupAttribute attribute, String from, String to, ChangeoverRule rule) {
+  private ChangeoverStep step(Rig rig, SetupAttribute attribute, Change change) {
+    ChangeoverRule rule =
+        rule(rig, attribute.id(), change.from(), change.to())
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "no changeover time for "
+                            + attribute.id()
+                            + " from "
+                            + change.from()
+                            + " to "
+                            + change.to()
+                            + " on "
+                            + rig.id()));
     String text = rule.step();
     if (text == null) {
-      text = attribute.label() + ": " + label(attribute, from) + " to " + label(attribute, to);
+      text =
+          attribute.label()
+              + ": "
+              + label(attribute, change.from())
+              + " to "
+              + label(attribute, change.to());
     }
     // What is taken away is as hot, live or heavy as what is put up.
-    String caution = attribute.value(from).map(AttributeValue::caution).orElse(null);
+    String caution = attribute.value(change.from()).map(AttributeValue::caution).orElse(null);
     if (caution != null) {
       text += ". " + caution;
     }

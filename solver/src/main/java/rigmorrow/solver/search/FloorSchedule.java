@@ -55,7 +55,7 @@ public class FloorSchedule {
     }
     queues.add(
         new RigQueue(batch.rigCount(), sequences.backlog().stream().map(jobs::get).toList()));
-    Timeline timeline = new Timeline(batch);
+    Timeline timeline = Timeline.forChanges(batch);
     return new FloorSchedule(batch, timeline, new Neighbours(batch, timeline), jobs, queues);
   }
 

@@ -2,6 +2,7 @@ package rigmorrow.solver.search;
 
 import java.util.SplittableRandom;
 import rigmorrow.solver.timeline.CompiledBatch;
+import rigmorrow.solver.timeline.Limit;
 import rigmorrow.solver.timeline.RigWalk;
 import rigmorrow.solver.timeline.Sequences;
 import rigmorrow.solver.timeline.Timeline;
@@ -26,6 +27,7 @@ final class Judge {
   private final RigWalk walk;
   private final Walked now;
   private final Walked changed;
+  private final Limit limit = new Limit();
 
   private long hard;
   private long medium;
@@ -58,6 +60,7 @@ final class Judge {
   void standAt(Sequences plan) {
     queues.set(plan);
     timeline.decode();
+    timeline.keep();
     decodes++;
     for (int rig = 0; rig < batch.rigCount(); rig++) {
       walk.keep(rig, 0);
@@ -100,13 +103,15 @@ final class Judge {
     }
     decodes++;
     long pins = pinsLeftOut + pinsMore;
+    limit.set(mostHard - pins, mostSoft, changed.setupSeconds, changed.lastEnd);
     boolean kept =
-        timeline.decodeWithin(mostHard - pins, mostSoft, changed.setupSeconds, changed.lastEnd)
+        timeline.decodeChange(change.left, change.leftAt, change.right, change.rightAt, limit)
             && allowed(timeline.hard() + pins, newMedium, soft + allowance);
     if (!kept) {
       queues.undo(change);
       return false;
     }
+    timeline.keep();
     medium = newMedium;
     pinsLeftOut += pinsMore;
     keepWalks(change);

@@ -28,11 +28,11 @@ final class CrewDesk {
 
   private int lead;
 
-  CrewDesk(CompiledBatch batch) {
+  CrewDesk(CompiledBatch batch, Moment now) {
     this.hours = batch.crewHours;
-    this.freeAt = new int[hours.length];
-    this.closes = new int[hours.length];
-    this.span = new int[hours.length];
+    this.freeAt = now.crewFreeAt;
+    this.closes = now.crewCloses;
+    this.span = now.crewSpan;
     this.all = batch.allOperators;
   }
 

@@ -15,19 +15,22 @@ final class KitStore {
   private final int[] sampleFreeAt;
 
   /** Unit that each rig holds, by rig and kit. */
-  private final int[][] held;
+  private final int[] held;
+
+  private final int kitCount;
 
   private int seconds;
   private int people;
   private int mask;
 
-  KitStore(CompiledBatch batch) {
+  KitStore(CompiledBatch batch, Moment now) {
     this.batch = batch;
     this.rigs = batch.rigCount();
-    this.unitFreeAt = new int[batch.unitPlace.length];
-    this.place = new int[batch.unitPlace.length];
-    this.sampleFreeAt = new int[batch.sampleCount];
-    this.held = new int[rigs][batch.kits.size()];
+    this.kitCount = batch.kits.size();
+    this.unitFreeAt = now.unitFreeAt;
+    this.place = now.unitPlace;
+    this.sampleFreeAt = now.sampleFreeAt;
+    this.held = now.held;
   }
 
   /** Everything is free and where the floor says. */
@@ -75,7 +78,7 @@ final class KitStore {
           best = unit;
         }
       }
-      held[rig][kit] = best;
+      held[rig * kitCount + kit] = best;
       if (bestSeconds >= 0) {
         seconds += bestSeconds + batch.kitAlign[kit];
         people = Math.max(people, batch.kitPeople[kit]);
@@ -101,7 +104,7 @@ final class KitStore {
 
   /** Unit chosen for a rig. */
   int chosen(int rig, int kit) {
-    return held[rig][kit];
+    return held[rig * kitCount + kit];
   }
 
   /** Where a unit is. */
@@ -112,7 +115,7 @@ final class KitStore {
   /** Takes the chosen units and the sample for a job of the rig. */
   void take(int kits, int sample, int rig) {
     for (int rest = kits; rest != 0; rest &= rest - 1) {
-      int unit = held[rig][Integer.numberOfTrailingZeros(rest)];
+      int unit = held[rig * kitCount + Integer.numberOfTrailingZeros(rest)];
       unitFreeAt[unit] = HELD;
       place[unit] = rig;
     }
@@ -124,7 +127,7 @@ final class KitStore {
   /** Gives everything back at the end of the job. */
   void giveBack(int kits, int sample, int rig, int time) {
     for (int rest = kits; rest != 0; rest &= rest - 1) {
-      unitFreeAt[held[rig][Integer.numberOfTrailingZeros(rest)]] = time;
+      unitFreeAt[held[rig * kitCount + Integer.numberOfTrailingZeros(rest)]] = time;
     }
     if (sample >= 0) {
       sampleFreeAt[sample] = time;

@@ -5,9 +5,9 @@ final class RigGate {
   private final int[][] hours;
   private final int[] span;
 
-  RigGate(CompiledBatch batch) {
+  RigGate(CompiledBatch batch, Moment now) {
     this.hours = batch.rigHours;
-    this.span = new int[hours.length];
+    this.span = now.rigSpan;
   }
 
   /** Every rig is before its first span. */

@@ -1,9 +1,9 @@
 package rigmorrow.solver.timeline;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.model.setup.ChangeoverStep;
-import rigmorrow.model.work.ChangeoverModel;
 
 /**
  * The one decoder: from each rig's sequence to every start and end. A deterministic event
@@ -22,6 +22,7 @@ public final class Timeline {
   private static final int START = 0;
   private static final int LOAD = 1;
   private static final int UNLOAD = 2;
+
   private static final long IDLE = Long.MAX_VALUE;
 
   /** Waits for kit or a sample whose end is not known yet. */
@@ -36,28 +37,22 @@ public final class Timeline {
   private static final long WRONG_RIG_SECONDS = 86_400;
 
   private final CompiledBatch batch;
-  private final SetupTable[] tables;
+  private final Moment now;
   private final CrewDesk crew;
   private final KitStore kit;
   private final RigGate gate;
-  private final TwoHands hands = new TwoHands();
+  private final ChangeoverDesk changeovers;
+  private final @Nullable Marks marks;
   private final int rigs;
 
   private final int[] work;
-  private final int[] ringLimit;
 
   private final int[][] sequence;
   private final int[] length;
   private final long[] key;
-
-  /** What breaks a tie between requests of one second: the job's weight, then the rig. */
   private final int[] rank;
-
   private final int[] phase;
-
-  /** Where the work of a rig's current job begins in {@link #work}. */
   private final int[] current;
-
   private final int[] place;
   private final int[] state;
   private final int[] turns;
@@ -67,17 +62,8 @@ public final class Timeline {
   private @Nullable NextJob nextJob;
   private @Nullable Trace trace;
 
-  private long hard;
-  private long lateWeighted;
-  private long changeoverSeconds;
-  private int finishedAt;
-
-  /** Where a decode that has become too bad is given up. */
-  private long hardLimit;
-
-  private long softLimit;
-  private long leastChangeoverSeconds;
-  private int leastEnd;
+  /** Number of jobs done at which the next mark is set; 0 when none are. */
+  private int nextMark;
 
   private final int[] captureEnd;
 
@@ -85,36 +71,37 @@ public final class Timeline {
    * @param batch to decode plans of
    */
   public Timeline(CompiledBatch batch) {
+    this(batch, null);
+  }
+
+  /**
+   * One that takes changes of what was kept up in the middle: {@link #keep}, {@link #decodeChange}.
+   */
+  public static Timeline forChanges(CompiledBatch batch) {
+    return new Timeline(batch, new Marks(batch));
+  }
+
+  private Timeline(CompiledBatch batch, @Nullable Marks marks) {
     this.batch = batch;
+    this.marks = marks;
+    this.now = new Moment(batch);
     this.rigs = batch.rigCount();
-    ChangeoverModel changeovers = new ChangeoverModel(batch.batch.floor());
-    CrewMask crewMask = new CrewMask(batch.crew);
-    this.tables = new SetupTable[rigs];
-    for (int rig = 0; rig < rigs; rig++) {
-      tables[rig] =
-          new SetupTable(
-              batch.rigs.get(rig),
-              batch.twoStepsAtOnce[rig],
-              changeovers,
-              batch.requests,
-              crewMask);
-    }
-    this.crew = new CrewDesk(batch);
-    this.kit = new KitStore(batch);
-    this.gate = new RigGate(batch);
+    this.crew = new CrewDesk(batch, now);
+    this.kit = new KitStore(batch, now);
+    this.changeovers = new ChangeoverDesk(batch, kit);
+    this.gate = new RigGate(batch, now);
     this.work = batch.work;
-    this.ringLimit = batch.ringLimit;
     this.sequence = new int[rigs][batch.jobCount()];
     this.length = new int[rigs];
-    this.key = new long[rigs];
-    this.rank = new int[rigs];
-    this.phase = new int[rigs];
-    this.current = new int[rigs];
-    this.place = new int[rigs];
-    this.state = new int[rigs];
-    this.turns = new int[rigs];
-    this.warmAt = new int[rigs];
-    this.freeAt = new int[rigs];
+    this.key = now.key;
+    this.rank = now.rank;
+    this.phase = now.phase;
+    this.current = now.current;
+    this.place = now.place;
+    this.state = now.state;
+    this.turns = now.turns;
+    this.warmAt = now.warmAt;
+    this.freeAt = now.freeAt;
     this.captureEnd = new int[batch.jobCount()];
   }
 
@@ -135,25 +122,35 @@ public final class Timeline {
 
   /** Decodes the sequences; the results are read from the methods below. */
   public void decode() {
-    decodeWithin(Long.MAX_VALUE, Long.MAX_VALUE, 0, 0);
+    if (marks != null) {
+      marks.open();
+    }
+    begin(null, null);
+    run(null);
   }
 
   /**
-   * Decodes the sequences, but gives up as soon as the plan is known to be worse than allowed.
+   * Decodes sequences that are those that were kept last but for changes of one rig or two: what
+   * comes before these is not decoded again. Only with {@link #forChanges}.
    *
-   * @param hard most that may break hard rules
-   * @param soft most that {@link CompiledBatch#softSeconds} may come to
-   * @param leastSetupSeconds known to be needed in all, so that the end is foreseen sooner; 0 when
-   *     nothing is known
-   * @param leastEnd second before which the last job is known not to end; 0 when nothing is known
+   * @param rig that is changed; the number of rigs for the backlog
+   * @param from its first place that may differ, a place behind the last one included
+   * @param otherRig as {@code rig}, or the same
+   * @param otherFrom as {@code from}
+   * @param within what is good enough
    * @return false when it was given up; then the results mean nothing
    */
-  public boolean decodeWithin(long hard, long soft, long leastSetupSeconds, int leastEnd) {
-    hardLimit = hard;
-    softLimit = soft;
-    leastChangeoverSeconds = leastSetupSeconds;
-    this.leastEnd = leastEnd;
-    return run(null, null);
+  public boolean decodeChange(int rig, int from, int otherRig, int otherFrom, Limit within) {
+    Marks known = Objects.requireNonNull(marks);
+    if (!known.open(rig, from, otherRig, otherFrom, now, captureEnd)) {
+      begin(null, null);
+    }
+    return run(within);
+  }
+
+  /** The sequences as they were just decoded to the end are those that changes are changes of. */
+  public void keep() {
+    Objects.requireNonNull(marks).keep(captureEnd);
   }
 
   /** Builds the sequences as it decodes, asking for the next job whenever a rig is free. */
@@ -161,50 +158,46 @@ public final class Timeline {
     for (int rig = 0; rig < rigs; rig++) {
       length[rig] = 0;
     }
-    unlimited();
-    run(chooser, null);
+    begin(chooser, null);
+    run(null);
   }
 
   /** Decodes the sequences and remembers every time. */
   Trace trace() {
     Trace remembered = new Trace(batch.jobCount(), batch.kits.size());
-    unlimited();
-    run(null, remembered);
+    begin(null, remembered);
+    run(null);
     return remembered;
   }
 
   /** What breaks hard rules, mostly seconds; 0 for a workable plan. */
   public long hard() {
-    return hard;
+    return now.hard;
   }
 
   /** Sum over jobs of weight times seconds after the promise. */
   public long lateWeighted() {
-    return lateWeighted;
+    return now.lateWeighted;
   }
 
   /** Hands-on changeover seconds of all rigs. */
   public long changeoverSeconds() {
-    return changeoverSeconds;
+    return now.changeoverSeconds;
   }
 
   /** Second at which the last job ends; 0 when there is none. */
   public int finishedAt() {
-    return finishedAt;
+    return now.finishedAt;
   }
 
   /** Hands-on setup seconds if a job followed on a rig as it is now, without kit and ring. */
   public int setupSecondsNow(int rig, int job) {
-    int request = batch.request[job] * SetupTable.STRIDE;
-    return tables[rig].row(state[rig], request)[request + SetupTable.ATTENDED];
+    return changeovers.setupSeconds(rig, state[rig], job);
   }
 
   /** Hands-on setup seconds between two jobs that follow each other on a rig, from scratch. */
   public int setupSecondsBetween(int rig, int from, int to) {
-    int first = batch.request[from] * SetupTable.STRIDE;
-    int then = batch.request[to] * SetupTable.STRIDE;
-    int after = tables[rig].row(0, first)[first + SetupTable.NEXT];
-    return tables[rig].row(after, then)[then + SetupTable.ATTENDED];
+    return changeovers.setupSecondsBetween(rig, from, to);
   }
 
   /** Second at which a job that was just decoded is captured. */
@@ -218,34 +211,24 @@ public final class Timeline {
   }
 
   int[] row(int rig, int state, int request) {
-    return tables[rig].row(state, request);
+    return changeovers.row(rig, state, request);
   }
 
-  private void unlimited() {
-    hardLimit = Long.MAX_VALUE;
-    softLimit = Long.MAX_VALUE;
-    leastChangeoverSeconds = 0;
-    leastEnd = 0;
-  }
-
-  /** False when it was given up. */
-  private boolean run(@Nullable NextJob chooser, @Nullable Trace into) {
+  private void begin(@Nullable NextJob chooser, @Nullable Trace into) {
     nextJob = chooser;
     trace = into;
-    hard = 0;
-    lateWeighted = 0;
-    changeoverSeconds = 0;
-    finishedAt = 0;
+    now.open(batch);
     crew.open();
     gate.open();
     kit.open();
     for (int rig = 0; rig < rigs; rig++) {
-      place[rig] = -1;
-      state[rig] = 0;
-      turns[rig] = batch.ringTurns[rig];
-      freeAt[rig] = 0;
       next(rig);
     }
+  }
+
+  /** Goes on from where it is; false when it was given up. */
+  private boolean run(@Nullable Limit within) {
+    nextMark = marks == null || nextJob != null || trace != null ? 0 : marks.next();
     while (true) {
       // The rig's number is part of its key, so that the soonest is found without a branch.
       long soonest = key[0];
@@ -262,19 +245,21 @@ public final class Timeline {
         case LOAD -> load(rig, time);
         default -> {
           unload(rig, time);
-          if (hard > hardLimit || softSoFar() > softLimit) {
+          if (within != null && within.passedBy(now, batch)) {
             return false;
+          }
+          if (now.done == nextMark) {
+            mark();
           }
         }
       }
     }
   }
 
-  private long softSoFar() {
-    return batch.softSeconds(
-        lateWeighted,
-        Math.max(changeoverSeconds, leastChangeoverSeconds),
-        Math.max(finishedAt, leastEnd));
+  private void mark() {
+    Marks mine = Objects.requireNonNull(marks);
+    mine.put(now);
+    nextMark = mine.next();
   }
 
   /** Puts the rig's next job before the desk, or sets the rig idle. */
@@ -309,10 +294,10 @@ public final class Timeline {
 
   private void holdPins(int rig, int at, int job) {
     if (batch.pinPlace[job] >= 0 && batch.pinPlace[job] != at) {
-      hard += Math.abs(batch.pinPlace[job] - at);
+      now.hard += Math.abs(batch.pinPlace[job] - at);
     }
     if (batch.pinRig[job] >= 0 && batch.pinRig[job] != rig) {
-      hard += WRONG_RIG_SECONDS;
+      now.hard += WRONG_RIG_SECONDS;
     }
   }
 
@@ -339,29 +324,9 @@ public final class Timeline {
         return;
       }
     }
-    int request = work[at + CompiledBatch.REQUEST_AT];
-    int[] row = tables[rig].row(state[rig], request);
-    int attended = row[request + SetupTable.ATTENDED];
-    int tail = row[request + SetupTable.TAIL_AND_PEOPLE] & SetupTable.TAIL_BITS;
-    int people = row[request + SetupTable.TAIL_AND_PEOPLE] >>> SetupTable.PEOPLE_SHIFT;
-    int mask = row[request + SetupTable.MASK];
-    boolean service =
-        turns[rig] + work[at + CompiledBatch.TURNS] > ringLimit[rig] && turns[rig] > 0;
-    if (kits != 0) {
-      kit.choose(kits, rig, time);
-    }
-    if (service || (kits != 0 && kit.people() > 0)) {
-      int more = (service ? batch.ringSeconds[rig] : 0) + (kits == 0 ? 0 : kit.seconds());
-      mask &= (service ? batch.ringMask[rig] : -1) & (kits == 0 ? -1 : kit.mask());
-      people = Math.max(Math.max(people, 1), kits == 0 ? 0 : kit.people());
-      attended += more;
-      if (batch.twoStepsAtOnce[rig]) {
-        share(rig, at, service, kits);
-        attended = hands.attendedSeconds();
-        tail = hands.tailSeconds();
-        people = hands.people();
-      }
-    }
+    changeovers.ask(rig, at, state[rig], turns[rig], kits, time);
+    int attended = changeovers.attendedSeconds;
+    int tail = changeovers.tailSeconds;
     int loadSeconds = work[at + CompiledBatch.LOAD_SECONDS];
     int rest =
         Math.max(loadSeconds, tail)
@@ -369,7 +334,7 @@ public final class Timeline {
             + work[at + CompiledBatch.UNLOAD_SECONDS];
     int begin;
     if (attended > 0) {
-      begin = crew.ask(mask, people == 2, time, attended);
+      begin = crew.ask(changeovers.mask, changeovers.people == 2, time, attended);
     } else {
       begin = firstLoad(at, time, tail);
     }
@@ -381,18 +346,24 @@ public final class Timeline {
       ask(rig, opens);
       return;
     }
-    hard += Math.max(0, begin - work[at + CompiledBatch.PIN_START]);
+    now.hard += Math.max(0, begin - work[at + CompiledBatch.PIN_START]);
     if (trace != null) {
       trace.start(
-          work[at + CompiledBatch.JOB], state[rig], gate.closesAt(rig), service, kits, rig, kit);
+          work[at + CompiledBatch.JOB],
+          state[rig],
+          gate.closesAt(rig),
+          changeovers.service,
+          kits,
+          rig,
+          kit);
       trace.begin(work[at + CompiledBatch.JOB], time);
     }
     if ((kits | (sample + 1)) != 0) {
       kit.take(kits, sample, rig);
     }
-    turns[rig] = (service ? 0 : turns[rig]) + work[at + CompiledBatch.TURNS];
-    state[rig] = row[request + SetupTable.NEXT];
-    changeoverSeconds += attended;
+    turns[rig] = (changeovers.service ? 0 : turns[rig]) + work[at + CompiledBatch.TURNS];
+    state[rig] = changeovers.next;
+    now.changeoverSeconds += attended;
     if (attended == 0) {
       warmAt[rig] = begin + tail;
       takeLoad(rig, at, begin);
@@ -446,8 +417,8 @@ public final class Timeline {
     this.captureEnd[work[at + CompiledBatch.JOB]] = captureEnd;
     int late = captureEnd - work[at + CompiledBatch.DUE];
     if (late > 0) {
-      lateWeighted += (long) late * work[at + CompiledBatch.WEIGHT];
-      hard += (work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_MUST) == 0 ? 0 : late;
+      now.lateWeighted += (long) late * work[at + CompiledBatch.WEIGHT];
+      now.hard += (work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_MUST) == 0 ? 0 : late;
     }
     if (trace != null) {
       trace.load(work[at + CompiledBatch.JOB], begin, end, until > begin ? crew : null);
@@ -476,14 +447,15 @@ public final class Timeline {
       kit.giveBack(kits, sample, rig, end);
       wakeBlocked(end);
     }
-    hard +=
+    now.hard +=
         Math.max(0, end - work[at + CompiledBatch.LEAVE]) + Math.max(0, end - gate.closesAt(rig));
-    hard += Math.max(0, end - batch.horizon);
+    now.hard += Math.max(0, end - batch.horizon);
     if ((work[at + CompiledBatch.FLAGS] & CompiledBatch.FLAG_FITS) == 0) {
-      hard += WRONG_RIG_SECONDS;
+      now.hard += WRONG_RIG_SECONDS;
     }
-    finishedAt = Math.max(finishedAt, end);
+    now.finishedAt = Math.max(now.finishedAt, end);
     freeAt[rig] = end;
+    now.done++;
     next(rig);
   }
 
@@ -496,29 +468,8 @@ public final class Timeline {
     }
   }
 
-  /** Shares all steps of a changeover in the order they are done: ring, kit, setup. */
-  private void share(int rig, int at, boolean service, int kits) {
-    hands.open();
-    if (service) {
-      hands.add(batch.ringSeconds[rig], 0, 1);
-    }
-    for (int rest = kits; rest != 0; rest &= rest - 1) {
-      int one = Integer.numberOfTrailingZeros(rest);
-      int from = kit.place(kit.chosen(rig, one));
-      if (from != rig) {
-        int seconds = batch.fetch[from * rigs + rig] + batch.kitAlign[one];
-        hands.add(seconds, 0, batch.kitPeople[one]);
-      }
-    }
-    int[] parts =
-        tables[rig].parts(state[rig], work[at + CompiledBatch.REQUEST_AT] / SetupTable.STRIDE);
-    for (int i = 0; i < parts.length; i += 3) {
-      hands.add(parts[i], parts[i + 1], parts[i + 2]);
-    }
-  }
-
   /** The setup steps from a state on a rig. */
   List<ChangeoverStep> setupSteps(int rig, int fromState, int job) {
-    return tables[rig].steps(fromState, batch.request[job]);
+    return changeovers.steps(rig, fromState, job);
   }
 }

@@ -22,7 +22,7 @@ class RigWalkTest {
 
   private void decoded(long seed) {
     batch = CompiledBatch.of(RandomFloors.batch(seed));
-    timeline = new Timeline(batch);
+    timeline = Timeline.forChanges(batch);
     walk = new RigWalk(batch, timeline);
     RandomSequences.of(batch, new Random(seed), 4).decode(timeline);
   }
@@ -134,11 +134,14 @@ class RigWalkTest {
       end = Math.max(end, walk.end());
     }
 
-    assertThat(timeline.decodeWithin(hard, soft, setup, end)).isTrue();
+    Limit limit = new Limit();
+    limit.set(hard, soft, setup, end);
+    assertThat(timeline.decodeChange(0, 0, 0, 0, limit)).isTrue();
     assertThat(timeline.hard()).isEqualTo(hard);
     assertThat(batch.softSeconds(timeline)).isEqualTo(soft);
     if (soft > 0) {
-      assertThat(timeline.decodeWithin(hard, soft - 1, setup, end)).isFalse();
+      limit.set(hard, soft - 1, setup, end);
+      assertThat(timeline.decodeChange(0, 0, 0, 0, limit)).isFalse();
     }
   }
 }

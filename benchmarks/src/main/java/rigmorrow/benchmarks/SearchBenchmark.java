@@ -17,7 +17,6 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import rigmorrow.solver.dispatch.Dispatcher;
-import rigmorrow.solver.search.Exchange;
 import rigmorrow.solver.search.Searcher;
 import rigmorrow.solver.timeline.CompiledBatch;
 import rigmorrow.solver.timeline.Sequences;
@@ -69,12 +68,7 @@ public class SearchBenchmark {
   public Sequences search(Counted counted) {
     Searcher searcher =
         new Searcher(
-            Objects.requireNonNull(batch),
-            Objects.requireNonNull(start),
-            seed++,
-            new Exchange(1),
-            0,
-            better -> {});
+            Objects.requireNonNull(batch), Objects.requireNonNull(start), seed++, better -> {});
     Sequences found = searcher.run(0, null, steps);
     counted.moves += searcher.judged();
     return found;

@@ -11,14 +11,13 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.model.plan.PlanFigures;
-import rigmorrow.solver.search.Exchange;
 import rigmorrow.solver.search.Searcher;
 import rigmorrow.solver.timeline.CompiledBatch;
 import rigmorrow.solver.timeline.PlanWriter;
 import rigmorrow.solver.timeline.Sequences;
 import rigmorrow.solver.timeline.Timeline;
 
-/** Runs searches side by side that meet now and then, and keeps the best plan of all. */
+/** Runs searches side by side, each by itself, and keeps the best plan of all. */
 final class ParallelSearch {
   /** What ended a search that somebody asked to stop. */
   static final String INTERRUPTED = "interrupted";
@@ -60,11 +59,9 @@ final class ParallelSearch {
       return first;
     }
     List<Searcher> searchers = new ArrayList<>();
-    Exchange exchange = new Exchange(settings.solvers());
     for (int i = 0; i < settings.solvers(); i++) {
       searchers.add(
-          new Searcher(
-              batch, first, settings.seed() * settings.solvers() + i, exchange, i, this::better));
+          new Searcher(batch, first, settings.seed() * settings.solvers() + i, this::better));
     }
     ExecutorService threads = Executors.newFixedThreadPool(settings.solvers());
     try {

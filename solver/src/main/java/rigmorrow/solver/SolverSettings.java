@@ -11,7 +11,7 @@ import rigmorrow.model.check.Require;
  * @param stepLimit decodes for each solver, 0 for none; what else judging 16 changes costs counts
  *     as one more. With a step limit alone the same seed gives the same plan on any machine.
  * @param seed of the random numbers
- * @param solvers searches side by side, which meet now and then; at least 1
+ * @param solvers searches side by side, each with a seed of its own; at least 1
  */
 public record SolverSettings(@Nullable Duration timeLimit, long stepLimit, long seed, int solvers) {
   public SolverSettings {

@@ -22,8 +22,6 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
   private final @Nullable Duration time;
   private final long decodes;
   private final SplittableRandom random;
-  private final Exchange exchange;
-  private final int number;
   private long judged;
   private final BooleanSupplier stopped;
   private final Consumer<Sequences> onBetter;
@@ -32,8 +30,6 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
    * @param begin {@link System#nanoTime()} at which the time began to run
    * @param time wall time; null for none
    * @param decodes 0 for none
-   * @param exchange where the searches side by side meet
-   * @param number of this search among them
    * @param stopped asked often; true ends the search
    * @param onBetter told of every better plan
    */
@@ -42,16 +38,12 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
       @Nullable Duration time,
       long decodes,
       long seed,
-      Exchange exchange,
-      int number,
       BooleanSupplier stopped,
       Consumer<Sequences> onBetter) {
     this.begin = begin;
     this.time = time;
     this.decodes = decodes;
     this.random = new SplittableRandom(seed);
-    this.exchange = exchange;
-    this.number = number;
     this.stopped = stopped;
     this.onBetter = onBetter;
   }
@@ -81,9 +73,6 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
     Heat heat = Heat.measure(judge, draw, change, decodes);
     double spent = effort.spent(judge);
     int rounds = Rounds.count(effort.expectedDecodes(judge), schedule.batch().jobCount());
-    if (rounds > 1) {
-      exchange.leave(number); // Each tears its own plans apart.
-    }
     while (spent < 1 && !stopped.getAsBoolean()) {
       double temperature = heat.at(Rounds.spentOfRound(spent, rounds));
       for (int i = 0; i < STRIDE; i++) {
@@ -103,12 +92,6 @@ final class Annealing implements CustomPhaseCommand<FloorSchedule> {
       }
       if (Rounds.number(before, rounds) < Rounds.number(spent, rounds)) {
         judge.standAt(Ruin.of(best, schedule.batch(), random));
-      }
-      if (!exchange.hasLeft(number) && Exchange.due(before) < Exchange.due(spent)) {
-        Sequences better = exchange.meet(number, judge.plan());
-        if (better != null) {
-          judge.standAt(better);
-        }
       }
     }
     return best;

@@ -16,8 +16,6 @@ import rigmorrow.solver.timeline.Sequences;
 public final class Searcher {
   private final FloorSchedule start;
   private final long seed;
-  private final Exchange exchange;
-  private final int number;
   private final Consumer<Sequences> onBetter;
   private volatile boolean stopped;
   private long judged;
@@ -26,19 +24,9 @@ public final class Searcher {
    * @param batch to plan
    * @param from plan to start from
    * @param seed of the random numbers
-   * @param exchange where it meets those beside it
-   * @param number of this search among them
    * @param onBetter told of every better plan, on the thread of {@link #run}
    */
-  public Searcher(
-      CompiledBatch batch,
-      Sequences from,
-      long seed,
-      Exchange exchange,
-      int number,
-      Consumer<Sequences> onBetter) {
-    this.exchange = exchange;
-    this.number = number;
+  public Searcher(CompiledBatch batch, Sequences from, long seed, Consumer<Sequences> onBetter) {
     this.start = FloorSchedule.of(batch, from);
     this.seed = seed;
     this.onBetter = onBetter;
@@ -52,15 +40,13 @@ public final class Searcher {
    * @param decodes 0 for none
    */
   public Sequences run(long begin, @Nullable Duration time, long decodes) {
-    Annealing annealing =
-        new Annealing(begin, time, decodes, seed, exchange, number, () -> stopped, onBetter);
+    Annealing annealing = new Annealing(begin, time, decodes, seed, () -> stopped, onBetter);
     try {
       return SolverFactory.<FloorSchedule>create(config(annealing, EnvironmentMode.REPRODUCIBLE))
           .buildSolver()
           .solve(start)
           .sequences();
     } finally {
-      exchange.leave(number);
       judged = annealing.judged();
     }
   }

@@ -27,8 +27,7 @@ class AnnealingTest {
     CompiledBatch compiled = CompiledBatch.of(batch);
     Sequences start = RandomSequences.of(compiled, new Random(seed), 4);
     List<Sequences> told = new ArrayList<>();
-    Annealing annealing =
-        new Annealing(0, null, DECODES, seed, new Exchange(1), 0, () -> false, told::add);
+    Annealing annealing = new Annealing(0, null, DECODES, seed, () -> false, told::add);
 
     FloorSchedule end =
         SolverFactory.<FloorSchedule>create(Searcher.config(annealing, EnvironmentMode.FULL_ASSERT))

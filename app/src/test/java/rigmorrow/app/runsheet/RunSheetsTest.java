@@ -275,7 +275,7 @@ class RunSheetsTest {
         .contains("Sample arrives 08:00");
     assertThat(entry("rig-1", 1).text())
         .contains("Fix it in the holder (0.35 kg).")
-        .contains("Measure the height by hand.")
+        .contains("Measure by hand: height.")
         .contains("Background: White, lit directly to Grey (4 min 30 s, then 10 min by itself)")
         .contains("Pictures Four stills, 4 pictures");
     assertThat(page.select("#rig-1").text())

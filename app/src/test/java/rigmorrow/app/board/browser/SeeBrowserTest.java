@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rigmorrow.app.OddItems;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
@@ -172,5 +173,18 @@ class SeeBrowserTest {
   private static double awaitWider(Page page, Locator bar, double before) {
     page.waitForCondition(() -> width(bar) > before * 1.1);
     return width(bar);
+  }
+
+  @Test
+  void showsInTheJobPanelWhatStandsOffItsBaseAndWhatIsMeasuredByHand() throws IOException {
+    try (OpenBoard board = OpenBoard.of(OddItems.batch(OpenBoard.DAY))) {
+      Page page = board.page();
+      board.choose(OddItems.OFF_BASE);
+      assertThat(page.locator("#job .facts"))
+          .containsText("Centre of mass 140 mm off the plate's centre.");
+      assertThat(page.locator("#job .note-late")).containsText("Stands off its base");
+      board.choose(OddItems.BY_HAND);
+      assertThat(page.locator("#job .facts")).containsText("Measure by hand: height.");
+    }
   }
 }

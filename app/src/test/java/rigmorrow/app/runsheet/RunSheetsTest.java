@@ -13,6 +13,7 @@ import org.jsoup.parser.Parser;
 import org.junit.jupiter.api.Test;
 import rigmorrow.app.print.Paper;
 import rigmorrow.app.report.JobBreaches;
+import rigmorrow.app.report.PlanStamp;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.Plan;
@@ -25,6 +26,9 @@ import rigmorrow.model.shot.ShotList;
 import rigmorrow.model.work.WorkModel;
 
 class RunSheetsTest {
+  private static final PlanStamp STAMP =
+      new PlanStamp(
+          "Version 3 of the board, not published, put by 2026-03-18 17:02", "before lunch");
 
   private static final String ADVICE =
       "A plan is advice: local rules and qualified people decide; never a release to operate.";
@@ -328,7 +332,7 @@ class RunSheetsTest {
             plan.origin());
 
     assertThat(
-            read(new RunSheets(batch, broken, Paper.A4, SheetChoice.ALL).html())
+            read(new RunSheets(batch, broken, STAMP, Paper.A4, SheetChoice.ALL).html())
                 .select(".warning")
                 .text())
         .contains("Do not work from it");
@@ -365,7 +369,7 @@ class RunSheetsTest {
 
   /** With what a check is to have found. */
   static RunSheets sheets(Batch batch, Plan plan, List<Breach> breaches) {
-    return new RunSheets(batch, plan, Paper.A4, SheetChoice.ALL, new JobBreaches(breaches));
+    return new RunSheets(batch, plan, STAMP, Paper.A4, SheetChoice.ALL, new JobBreaches(breaches));
   }
 
   /** The layout alone: the sample plan is made by hand and does not keep every rule. */

@@ -224,6 +224,20 @@ public final class Desk implements AutoCloseable {
   }
 
   /**
+   * A plan with what its papers say of it; 0 for the plan there is.
+   *
+   * @throws IllegalArgumentException when there is no such version
+   */
+  public Handed handed(int version) {
+    return keeper.read(
+        history ->
+            version == 0
+                ? new Handed(history.now().state(), history.stamp())
+                : new Handed(
+                    history.version(version).state(), history.stamp(version, history.published())));
+  }
+
+  /**
    * A plan that was put by with its cost, both of one moment; 0 for the plan there is.
    *
    * @throws IllegalArgumentException when there is no such version
@@ -240,10 +254,13 @@ public final class Desk implements AutoCloseable {
    * @throws UncheckedIOException when the files cannot be written
    */
   public void publish(int version) {
-    BoardState state = keeper.read(history -> history.version(version).state());
+    Handed handed =
+        keeper.read(
+            history ->
+                new Handed(history.version(version).state(), history.stamp(version, version)));
     synchronized (published) { // Not the keeper: sheets take seconds, and touches go on.
       try {
-        published.write(version, state.batch(), state.plan());
+        published.write(version, handed.state().batch(), handed.state().plan(), handed.stamp());
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }

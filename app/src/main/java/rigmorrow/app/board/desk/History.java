@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.time.Clock;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import rigmorrow.app.board.store.StoredVersion;
 import rigmorrow.app.board.touch.Ground;
 import rigmorrow.app.board.touch.Hand;
 import rigmorrow.app.board.touch.Touch;
+import rigmorrow.app.report.PlanStamp;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.Orders;
@@ -207,6 +209,50 @@ final class History implements AutoCloseable {
         .findFirst()
         .map(one -> decoded(store.state(one.state())))
         .orElseThrow(() -> new IllegalArgumentException("There is no version " + number + "."));
+  }
+
+  /**
+   * What papers of the plan there is say: the version it was put by as, the published one first.
+   */
+  PlanStamp stamp() {
+    int published = store.published();
+    return store.versions().stream()
+        .filter(one -> one.state() == now.id())
+        .max(
+            Comparator.comparing((StoredVersion one) -> one.number() == published)
+                .thenComparing(StoredVersion::number))
+        .map(one -> stamp(one, published))
+        .orElseGet(
+            () ->
+                PlanStamp.ofRevision(
+                    step.revision(), now.state().at(), now.batch().floor().zone()));
+  }
+
+  /**
+   * What papers of a version say.
+   *
+   * @param published number of the version that the crew works from; 0 for none
+   * @throws IllegalArgumentException when there is no such version
+   */
+  PlanStamp stamp(int number, int published) {
+    return store.versions().stream()
+        .filter(one -> one.number() == number)
+        .findFirst()
+        .map(one -> stamp(one, published))
+        .orElseThrow(() -> new IllegalArgumentException("There is no version " + number + "."));
+  }
+
+  int published() {
+    return store.published();
+  }
+
+  private PlanStamp stamp(StoredVersion version, int published) {
+    return PlanStamp.ofVersion(
+        version.number(),
+        version.note(),
+        version.at(),
+        now.batch().floor().zone(),
+        version.number() == published);
   }
 
   void published(int number) {

@@ -172,7 +172,11 @@ final class Keeper implements AutoCloseable {
   private Glance look() {
     changes++;
     return new Glance(
-        history.now().state(), history.undoSentence(), history.redoSentence(), changes);
+        history.now().state(),
+        history.stamp(),
+        history.undoSentence(),
+        history.redoSentence(),
+        changes);
   }
 
   /** Has the bounds of the plan there is worked out where nobody knows them. */

@@ -21,6 +21,7 @@ function header(board) {
   const text = date => date.toLocaleDateString('en-GB', {weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC'});
   byId('date').textContent = board.days === 1 ? text(first) : `${text(first)} and ${counted(board.days - 1, 'more day')}`;
   byId('zone').textContent = clock.zoneSentence();
+  byId('which').textContent = board.stamp;
   byId('advice').textContent = board.advice;
   document.title = `${board.floor}, ${board.date} · Rigmorrow board`;
 }

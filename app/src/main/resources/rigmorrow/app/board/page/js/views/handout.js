@@ -43,6 +43,8 @@ function downloads() {
 
 function links() {
   const version = byId('download-version').value;
+  const chosen = versions.find(one => String(one.number) === version);
+  byId('stamp').textContent = `Every page says: ${chosen?.stamp ?? desk.board.stamp}`;
   fill(byId('downloads'), FILES.map(([name, title, kind]) => el('li', {}, el('a', {
     class: 'button', href: `/api/hand-out/${name}${version === '0' ? '' : `?version=${version}`}`,
     download: name.endsWith('.html') ? false : name, target: name.endsWith('.html') ? '_blank' : false, data: {name},
@@ -163,6 +165,7 @@ export function startHandout() {
     el('div', {class: 'columns'},
       el('section', {'class': 'card', 'aria-labelledby': 'files-head'}, el('h3', {id: 'files-head', text: 'Files'}),
         el('div', {class: 'field'}, el('label', {for: 'download-version', text: 'Of'}), el('select', {id: 'download-version', on: {change: links}})),
+        el('p', {id: 'stamp', class: 'hint'}),
         el('ul', {id: 'downloads'})),
       el('section', {'class': 'card', 'aria-labelledby': 'put-head'}, el('h3', {id: 'put-head', text: 'Put a version by'}),
         el('form', {on: {submit: event => {

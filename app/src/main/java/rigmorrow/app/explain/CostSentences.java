@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import rigmorrow.app.report.Counted;
+import rigmorrow.app.report.Durations;
 import rigmorrow.app.report.Times;
 import rigmorrow.model.explain.Cost;
 import rigmorrow.model.explain.Standing;
@@ -73,11 +74,11 @@ final class CostSentences {
       moved.add(Counted.of(then.lateJobs(), "job") + " late instead of " + now.lateJobs());
     }
     if (then.lateSeconds() - now.lateSeconds() != own) {
-      moved.add("all lateness " + lateness(then) + " instead of " + lateness(now));
+      moved.add(allLateness(now, then));
     }
     long changeover = then.changeoverSeconds() - now.changeoverSeconds();
     if (changeover != 0) {
-      moved.add("changeovers " + Times.exact(Math.abs(changeover)) + moreOrLess(changeover));
+      moved.add("changeovers " + Durations.of(Math.abs(changeover)) + moreOrLess(changeover));
     }
     int finished = then.finishedAtSecond() - now.finishedAtSecond();
     if (finished != 0) {
@@ -85,10 +86,18 @@ final class CostSentences {
           "the last job done "
               + times.at(then.finishedAtSecond())
               + ", "
-              + Times.exact(Math.abs(finished))
+              + Durations.of(Math.abs(finished))
               + (finished > 0 ? " later" : " sooner"));
     }
     return moved;
+  }
+
+  private static String allLateness(Cost now, Cost then) {
+    String before = lateness(now);
+    String after = lateness(then);
+    return before.equals(after)
+        ? "all lateness less than 1 min" + moreOrLess(then.lateSeconds() - now.lateSeconds())
+        : "all lateness " + after + " instead of " + before;
   }
 
   private static String moreOrLess(long difference) {
@@ -99,8 +108,8 @@ final class CostSentences {
     String weighted =
         cost.lateWeightedSeconds() == cost.lateSeconds()
             ? ""
-            : " (" + Times.exact(cost.lateWeightedSeconds()) + " weighted)";
-    return Times.exact(cost.lateSeconds()) + weighted;
+            : " (" + Durations.late(cost.lateWeightedSeconds()) + " weighted)";
+    return Durations.late(cost.lateSeconds()) + weighted;
   }
 
   private static String signed(long number) {

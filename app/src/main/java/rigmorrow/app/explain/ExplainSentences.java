@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import rigmorrow.app.report.Counted;
+import rigmorrow.app.report.Durations;
 import rigmorrow.app.report.Times;
 import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.explain.JobTimes;
@@ -125,7 +126,7 @@ public final class ExplainSentences {
     sentences.add(
         now.changeoverSeconds() == 0
             ? "It needs no changeover there."
-            : "Its changeover takes " + Times.exact(now.changeoverSeconds()) + ".");
+            : "Its changeover takes " + Durations.of(now.changeoverSeconds()) + ".");
     WaitSentences waits = new WaitSentences(names, answer.rules());
     for (Wait wait : answer.waits()) {
       sentences.add(waits.of(wait));
@@ -143,7 +144,7 @@ public final class ExplainSentences {
             names.times().at(due),
             now.lateSeconds() > 0
                 ? Names.late(now.lateSeconds())
-                : spare == 0 ? "just in time" : Times.exact(spare) + " to spare");
+                : spare == 0 ? "just in time" : Durations.available(spare) + " to spare");
   }
 
   private String whyLeftOut(Explanation answer) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import rigmorrow.app.report.Counted;
+import rigmorrow.app.report.Durations;
 import rigmorrow.app.report.FitText;
-import rigmorrow.app.report.Times;
 import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.explain.JobTimes;
 import rigmorrow.model.explain.LateChange;
@@ -45,7 +45,8 @@ final class RigSentences {
             + ".";
       case TOO_LONG:
         return "impossible. It takes %s there; the rig is open and staffed for %s in one go."
-            .formatted(Times.exact(rig.neededSeconds()), Times.exact(rig.longestOpenSeconds()));
+            .formatted(
+                Durations.of(rig.neededSeconds()), Durations.available(rig.longestOpenSeconds()));
       case FIXED:
         return "could take it, but it is running or done and stays.";
       default:

@@ -188,8 +188,8 @@ class RunSheetsTest {
 
   @Test
   void aLateJobIsMarkedInWords() {
-    assertThat(page.select("section.first td strong").eachText()).contains("4 min 30 s");
-    assertThat(entry("rig-1", 1).text()).contains("Due 09:30: LATE by 4 min 30 s");
+    assertThat(page.select("section.first td strong").eachText()).contains("5 min");
+    assertThat(entry("rig-1", 1).text()).contains("Due 09:30: LATE by 5 min");
     assertThat(entry("rig-1", 0).text()).contains("Due 09:00 (must): kept, 1 h 48 min to spare");
   }
 

@@ -16,6 +16,7 @@ import rigmorrow.app.board.desk.Kept;
 import rigmorrow.app.board.view.VersionView.DifferenceView;
 import rigmorrow.app.board.view.VersionView.MoveView;
 import rigmorrow.app.explain.CostChanges;
+import rigmorrow.app.report.Durations;
 import rigmorrow.app.report.Times;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
@@ -126,7 +127,7 @@ public final class Differences {
             placed.place() + 1,
             time(start),
             sameDay ? end.format(HOUR) : time(end),
-            placed.lateSeconds() == 0 ? "" : ", " + Times.exact(placed.lateSeconds()) + " late");
+            placed.lateSeconds() == 0 ? "" : ", " + Durations.late(placed.lateSeconds()) + " late");
   }
 
   private String due(@Nullable Promise promise) {

@@ -11,6 +11,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import rigmorrow.app.OddItems;
+import rigmorrow.app.report.Durations;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
@@ -185,6 +186,23 @@ class SeeBrowserTest {
       assertThat(page.locator("#job .note-late")).containsText("Stands off its base");
       board.choose(OddItems.BY_HAND);
       assertThat(page.locator("#job .facts")).containsText("Measure by hand: height.");
+    }
+  }
+
+  /** The page works out no time, but it does write lengths of time: as the server does. */
+  @Test
+  void writesLengthsOfTimeAsTheServerDoes() throws IOException {
+    List<Integer> seconds =
+        List.of(0, 1, 59, 60, 61, 728, 3599, 3600, 3601, 29_407, 86_399, 86_400, 86_401, 183_600);
+    try (OpenBoard board = OpenBoard.demo(12)) {
+      String words =
+          "async ([seconds, name]) => (await import('/page/js/base/words.js'))[name](seconds)";
+      for (int one : seconds) {
+        assertThat(board.page().evaluate(words, List.of(one, "length")))
+            .isEqualTo(Durations.of(one));
+        assertThat(board.page().evaluate(words, List.of(one, "lateness")))
+            .isEqualTo(Durations.late(one));
+      }
     }
   }
 }

@@ -81,9 +81,9 @@ final class ChangeSentences {
     return sentences;
   }
 
-  /** One change in short, such as "if it were first on R2, it would be on time". */
+  /** One change in short, such as "If it were first on R2, it would be on time." */
   String brief(IfThen one) {
-    return "if %s, it would be %s"
+    return "If %s, it would be %s."
         .formatted(clause(one.change()), Names.late(one.times().lateSeconds()));
   }
 

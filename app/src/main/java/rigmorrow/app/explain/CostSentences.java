@@ -2,7 +2,6 @@ package rigmorrow.app.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import rigmorrow.app.report.Counted;
 import rigmorrow.app.report.Durations;
 import rigmorrow.app.report.Times;
@@ -36,8 +35,7 @@ final class CostSentences {
           + " of the weight left out"
           + (then.softSixtieths() == now.softSixtieths() ? "" : ", though " + points(now, then));
     }
-    String points = decimal(Math.abs(then.softSixtieths() - now.softSixtieths()));
-    return word + " by " + points + " points";
+    return word + " by " + amount(Math.abs(then.softSixtieths() - now.softSixtieths()));
   }
 
   /** What the whole plan would cost, for the end of a sentence. */
@@ -60,7 +58,7 @@ final class CostSentences {
     long difference = then.softSixtieths() - now.softSixtieths();
     return difference == 0
         ? "the same points"
-        : decimal(Math.abs(difference)) + " points " + (difference > 0 ? "more" : "fewer");
+        : amount(Math.abs(difference)) + (difference > 0 ? " more" : " fewer");
   }
 
   /**
@@ -116,10 +114,9 @@ final class CostSentences {
     return number > 0 ? number + " more" : -number + " less";
   }
 
-  /** Sixtieths of a point as points. */
-  private static String decimal(long sixtieths) {
-    return sixtieths % 60 == 0
-        ? "" + sixtieths / 60
-        : String.format(Locale.ROOT, "%.1f", Math.max(0.1, sixtieths / SIXTY));
+  /** Sixtieths of a point as whole points; what is there never shows as none. */
+  private static String amount(long sixtieths) {
+    long points = Math.round(sixtieths / SIXTY);
+    return points == 0 ? "less than 1 point" : points == 1 ? "1 point" : points + " points";
   }
 }

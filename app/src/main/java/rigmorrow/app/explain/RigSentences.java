@@ -21,10 +21,15 @@ final class RigSentences {
 
   private final Names names;
   private final Explanation answer;
+  private final boolean searched;
 
-  RigSentences(Names names, Explanation answer) {
+  /**
+   * @param searched true when the plan is what a search found
+   */
+  RigSentences(Names names, Explanation answer, boolean searched) {
     this.names = names;
     this.answer = answer;
+    this.searched = searched;
   }
 
   /** One sentence or a few for each rig. */
@@ -94,7 +99,9 @@ final class RigSentences {
     moved.addAll(workable ? others(move) : List.of());
     String standing = CostSentences.standing(answer.cost(), move.cost());
     String found =
-        move.standing() == Standing.BETTER && answer.status() != Explanation.Status.HELD_BACK
+        searched
+                && move.standing() == Standing.BETTER
+                && answer.status() != Explanation.Status.HELD_BACK
             ? " The search has not found this place."
             : "";
     String breaches = breaches(move.breaches());

@@ -132,7 +132,7 @@ public final class PlanText {
     lines.add("");
     lines.addAll(table.lines("", console.columns()));
     if (bounds != null) {
-      wrapped("", BoundText.of(plan.figures(), bounds));
+      wrapped("", BoundText.of(plan.figures(), bounds, batch.shotList().heldBack().size()));
     }
   }
 

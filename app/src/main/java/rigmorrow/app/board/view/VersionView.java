@@ -26,7 +26,8 @@ public record VersionView(
   /**
    * A job with which something is otherwise.
    *
+   * @param group what happens to it, in words, alike for all to which the same happens
    * @param sentence one or more, with what was before and what is after
    */
-  public record MoveView(String job, String name, String sentence) {}
+  public record MoveView(String job, String name, String group, String sentence) {}
 }

@@ -9,12 +9,15 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import rigmorrow.app.OddItems;
 import rigmorrow.app.report.Durations;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
+import rigmorrow.model.shot.Batch;
+import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.time.PlanClock;
 
 /** What can be seen of a plan, and how one gets around in it. */
@@ -203,6 +206,26 @@ class SeeBrowserTest {
         assertThat(board.page().evaluate(words, List.of(one, "lateness")))
             .isEqualTo(Durations.late(one));
       }
+    }
+  }
+
+  @Test
+  void isAlarmedByLateJobsOnlyWhereThereAreSome() throws IOException {
+    Batch batch = Demo.batch(12, 1, OpenBoard.DAY);
+    String promised =
+        batch.shotList().jobs().stream()
+            .filter(job -> job.promise() != null)
+            .map(ShotJob::id)
+            .findFirst()
+            .orElseThrow();
+    Batch without = new Batch(batch.floor(), batch.shotList().withHeldBack(List.of(promised)));
+    try (OpenBoard board = OpenBoard.of(without)) {
+      assertThat(board.desk().now().plan().figures().lateJobs()).isZero();
+      Locator late = board.page().locator("[data-figure='promises']");
+      assertThat(late).containsText("0 jobs");
+      assertThat(late).not().hasClass(Pattern.compile(".*\\bbad\\b.*"));
+      assertThat(board.page().locator("[data-figure='leftout']"))
+          .containsText("1 of them promised");
     }
   }
 }

@@ -262,7 +262,30 @@ class BoardCommandTest {
       assertThat(ran.exitCode()).isEqualTo(2);
       assertThat(ran.err()).contains("127.0.0.1:" + port, "--port").doesNotContain("Exception");
       assertThat(ran.err().lines()).hasSize(1);
+      assertThat(folder.resolve("six")).as("nothing is left behind").doesNotExist();
+      new Running("in/floor.yaml", "in/shot-list.csv", "--folder", "stays").close();
+      String[] anew = {"in/floor.yaml", "in/shot-list.csv", "--folder", "stays", "--new"};
+      assertThat(
+              run(folder, "board", anew[0], anew[1], anew[2], anew[3], anew[4], "--port", port)
+                  .exitCode())
+          .isEqualTo(2);
+      try (Stream<Path> files = Files.list(folder.resolve("stays"))) {
+        assertThat(files.map(file -> file.getFileName().toString()))
+            .as("nothing is put aside")
+            .containsExactlyInAnyOrder("board.lock", "board.sqlite");
+      }
     }
+  }
+
+  @Test
+  void namesEveryFileThatIsNotThere() {
+    Ran both = run(folder, "board", "nosuch.yaml", "x.csv", "--folder", "none");
+    assertThat(both.exitCode()).isEqualTo(2);
+    assertThat(both.err()).contains("2 files are not there: nosuch.yaml, x.csv");
+    Ran three = run(folder, "verify", "nosuch.yaml", "in/shot-list.csv", "p.json", "--json");
+    assertThat(three.json().at("/error/problems")).hasSize(2);
+    assertThat(three.json().at("/error/problems/1/file").asText()).isEqualTo("p.json");
+    assertThat(run(folder, "fit", "in/floor.yaml", "x.csv").err()).contains("x.csv");
   }
 
   @Test

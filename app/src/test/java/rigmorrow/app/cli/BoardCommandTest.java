@@ -237,6 +237,23 @@ class BoardCommandTest {
   }
 
   @Test
+  void inventsTheDayThatIsNamedAndTakesNoOtherForIt() throws Exception {
+    try (Running named = new Running("--demo", "--date", "2026-12-24", "--folder", "eve")) {
+      assertThat(named.board().path("date").asText()).isEqualTo("2026-12-24");
+    }
+    try (Running again = new Running("--demo", "--date", "2026-12-24", "--folder", "eve")) {
+      assertThat(again.err.toString(UTF_8)).contains("going on with the demo of 2026-12-24");
+    }
+    Ran other =
+        run(folder, "board", "--demo", "--date", "2026-12-23", "--folder", "eve", "--port", "0");
+    assertThat(other.exitCode()).isEqualTo(2);
+    assertThat(other.err()).contains("began with other files", "--new");
+    Ran nothing = run(folder, "board", "--date", "2026-12-23", "--folder", "eve", "--port", "0");
+    assertThat(nothing.exitCode()).isEqualTo(2);
+    assertThat(nothing.err()).contains("without one");
+  }
+
+  @Test
   void refusesWhatMakesNoSense() throws Exception {
     assertThat(run(folder, "board", "--folder", "none").err()).contains("there is no board");
     assertThat(Files.exists(folder.resolve("none"))).isFalse();

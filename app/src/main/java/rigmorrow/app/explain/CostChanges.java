@@ -53,6 +53,8 @@ public final class CostChanges {
    */
   public static List<String> of(Cost now, Cost then, Plan before, Plan after, Batch batch) {
     List<String> changes = new ArrayList<>(of(now, then, Times.of(batch)));
+    String standing = CostSentences.standing(now, then, before.figures(), after.figures());
+    changes.set(0, sentence(standing));
     newlyLate(before, after, batch).ifPresent(changes::add);
     return changes;
   }

@@ -2,11 +2,13 @@ package rigmorrow.app.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import rigmorrow.app.report.Counted;
 import rigmorrow.app.report.Durations;
 import rigmorrow.app.report.Times;
 import rigmorrow.model.explain.Cost;
 import rigmorrow.model.explain.Standing;
+import rigmorrow.model.plan.PlanFigures;
 
 /** Says how the cost of one plan stands against another's. */
 final class CostSentences {
@@ -16,6 +18,15 @@ final class CostSentences {
 
   /** Better, worse or equal, with the figure that decides. */
   static String standing(Cost now, Cost then) {
+    return standing(now, then, points(Math.abs(then.softSixtieths() - now.softSixtieths())));
+  }
+
+  /** The same where the figures of both plans are shown: the points are those that differ there. */
+  static String standing(Cost now, Cost then, PlanFigures before, PlanFigures after) {
+    return standing(now, then, Math.abs(after.softPoints() - before.softPoints()));
+  }
+
+  private static String standing(Cost now, Cost then, long points) {
     Standing standing = then.against(now);
     if (standing == Standing.EQUAL) {
       return "Costs the same";
@@ -35,7 +46,7 @@ final class CostSentences {
           + " of the weight left out"
           + (then.softSixtieths() == now.softSixtieths() ? "" : ", though " + points(now, then));
     }
-    return word + " by " + amount(Math.abs(then.softSixtieths() - now.softSixtieths()));
+    return word + " by " + amount(points);
   }
 
   /** What the whole plan would cost, for the end of a sentence. */
@@ -58,7 +69,7 @@ final class CostSentences {
     long difference = then.softSixtieths() - now.softSixtieths();
     return difference == 0
         ? "the same points"
-        : amount(Math.abs(difference)) + (difference > 0 ? " more" : " fewer");
+        : amount(points(Math.abs(difference))) + (difference > 0 ? " more" : " fewer");
   }
 
   /**
@@ -114,9 +125,13 @@ final class CostSentences {
     return number > 0 ? number + " more" : -number + " less";
   }
 
-  /** Sixtieths of a point as whole points; what is there never shows as none. */
-  private static String amount(long sixtieths) {
-    long points = Math.round(sixtieths / SIXTY);
-    return points == 0 ? "less than 1 point" : points == 1 ? "1 point" : points + " points";
+  /** Sixtieths of a point as whole points. */
+  private static long points(long sixtieths) {
+    return Math.round(sixtieths / SIXTY);
+  }
+
+  private static String amount(long points) {
+    String number = String.format(Locale.ROOT, "%,d", points);
+    return points == 0 ? "less than 1 point" : number + (points == 1 ? " point" : " points");
   }
 }

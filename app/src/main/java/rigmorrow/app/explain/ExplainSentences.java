@@ -205,21 +205,25 @@ public final class ExplainSentences {
   /** One line for a job that is late or left out. */
   public String of(Trouble trouble) {
     String job = trouble.job().id() + " " + trouble.job().name();
+    return job + (trouble.times() == null ? ": " : ", ") + withoutName(trouble);
+  }
+
+  /** The same for whoever names the job beside it. */
+  public String withoutName(Trouble trouble) {
     JobTimes now = trouble.times();
     if (now != null) {
-      String late = job + ", " + now.rig() + ": " + Names.late(now.lateSeconds()) + ". ";
+      String late = now.rig() + ": " + Names.late(now.lateSeconds()) + ". ";
       String otherwise =
           trouble.change() == null
               ? "No single change that was tried takes its pictures sooner."
               : new ChangeSentences(names, now.rig()).brief(trouble.change());
       return late + move(trouble) + " " + otherwise;
     }
-    String left = job + ": left out; ";
     return switch (trouble.status()) {
-      case HELD_BACK -> job + ": left out by hand; " + places(trouble);
-      case NEEDS_MEASURING -> left + "it needs measuring.";
-      case FITS_NO_RIG -> left + "no rig can take it.";
-      default -> left + places(trouble);
+      case HELD_BACK -> "left out by hand; " + places(trouble);
+      case NEEDS_MEASURING -> "left out; it needs measuring.";
+      case FITS_NO_RIG -> "left out; no rig can take it.";
+      default -> "left out; " + places(trouble);
     };
   }
 

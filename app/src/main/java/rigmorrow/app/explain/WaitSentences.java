@@ -21,7 +21,7 @@ final class WaitSentences {
         ? "At first it waited until " + until + " for " + what + "."
         : "It waited %s (%s) for %s."
             .formatted(
-                Durations.of(wait.span().seconds()),
+                Durations.beside(wait.span().start(), wait.span().end()),
                 names.times().span(wait.span().start(), wait.span().end()),
                 what);
   }

@@ -55,6 +55,19 @@ public final class Durations {
   }
 
   /**
+   * How long a span is whose ends stand beside it as hours and minutes: the minutes between the two
+   * that are read there, so that nobody finds 11 minutes called 12.
+   *
+   * @param start second of the plan
+   * @param end second of the plan, not before the start
+   */
+  public static String beside(int start, int end) {
+    long minutes =
+        Math.floorDiv(end, SECONDS_PER_MINUTE) - Math.floorDiv(start, SECONDS_PER_MINUTE);
+    return minutes == 0 && end > start ? "less than 1 min" : minutes(minutes);
+  }
+
+  /**
    * To the second, for what is done by the second: a capture, and a single step as the floor file
    * gives it: "6 min 47 s".
    *

@@ -18,6 +18,7 @@ class CostChangesTest {
     "1, Worse by less than 1 point.",
     "181, Worse by 3 points.",
     "-7199, Better by 120 points.",
+    "90000, 'Worse by 1,500 points.'",
     "0, Costs the same."
   })
   void tellsWholePointsAndNeverNoneWhereThereAreSome(long sixtieths, String sentence) {

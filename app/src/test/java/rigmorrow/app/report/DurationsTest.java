@@ -8,6 +8,18 @@ import org.junit.jupiter.params.provider.CsvSource;
 class DurationsTest {
   @ParameterizedTest
   @CsvSource({
+    "25230, 25440, 4 min", // 07:00:30 to 07:04:00, which stand there as 07:00 and 07:04
+    "25200, 25259, less than 1 min",
+    "25259, 25260, 1 min",
+    "0, 0, 0 min",
+    "0, 7260, 2 h 1 min"
+  })
+  void agreesWithTheHoursThatStandBesideASpan(int start, int end, String text) {
+    assertThat(Durations.beside(start, end)).isEqualTo(text);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
     "0, 0 min, 0 min, 0 min, 0 s",
     "1, 1 min, 1 min, less than 1 min, 1 s",
     "59, 1 min, 1 min, less than 1 min, 59 s",

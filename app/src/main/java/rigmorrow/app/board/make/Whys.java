@@ -45,12 +45,16 @@ public final class Whys {
     return new TroublesView(revision, troubles.stream().map(this::trouble).toList());
   }
 
+  private static String capital(String sentence) {
+    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+  }
+
   private TroubleView trouble(Trouble trouble) {
     Move best = trouble.times() == null ? null : trouble.best();
     return new TroubleView(
         trouble.job().id(),
         trouble.job().name(),
-        sentences.of(trouble),
+        capital(sentences.withoutName(trouble)),
         best == null ? null : best.times().rig(),
         best == null ? null : best.times().place());
   }

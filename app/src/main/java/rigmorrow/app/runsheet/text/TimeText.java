@@ -131,6 +131,11 @@ public final class TimeText {
     return unbroken(Durations.of(seconds));
   }
 
+  /** How long a span is whose ends stand beside it; never broken over two lines. */
+  public static String beside(Span span) {
+    return unbroken(Durations.beside(span.start(), span.end()));
+  }
+
   /** How late; never broken over two lines. */
   public static String late(int seconds) {
     return unbroken(Durations.late(seconds));

@@ -62,6 +62,10 @@ class TrialsTest {
     assertThat(view.costs()).allMatch(sentence -> sentence.matches("[A-Z0-9].*\\."));
     assertThat(view.costs().get(0))
         .startsWith(view.standing().equals("WORSE") ? "Worse" : "Better");
+    long points = Math.abs(view.after().softPoints() - view.before().softPoints());
+    assertThat(view.costs().get(0))
+        .as("the difference of the figures beside it")
+        .contains(String.format(java.util.Locale.ROOT, " %,d point", points));
   }
 
   @Test

@@ -31,7 +31,7 @@ function leftOut() {
 function planAgain() {
   return el('div', {class: 'actions'},
     el('button', {id: 'trouble-search', type: 'button', class: 'main', disabled: locked(), on: {click: () => openTab('search')}}, icon('go'), 'Plan again'),
-    el('span', {class: 'hint', text: 'A search looks for a better order of all jobs, around your pins.'}));
+    el('p', {class: 'hint', text: 'A search looks for a better order of all jobs, around your pins.'}));
 }
 
 function moveThere(trouble) {

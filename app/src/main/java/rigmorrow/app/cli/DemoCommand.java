@@ -18,7 +18,7 @@ import rigmorrow.app.files.PlanOutput;
 import rigmorrow.app.files.ShotListSource;
 import rigmorrow.app.planning.PlanTeller;
 import rigmorrow.app.planning.Planning;
-import rigmorrow.app.report.PlanStamp;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.app.terminal.ExitCodes;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.demo.Demo;

@@ -16,7 +16,7 @@ import rigmorrow.app.files.PlanOutput;
 import rigmorrow.app.planning.PlanTeller;
 import rigmorrow.app.planning.Planning;
 import rigmorrow.app.report.Json;
-import rigmorrow.app.report.PlanStamp;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.app.terminal.ExitCodes;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.problem.InputException;

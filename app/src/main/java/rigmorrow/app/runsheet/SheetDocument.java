@@ -3,7 +3,7 @@ package rigmorrow.app.runsheet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.print.Paper;
-import rigmorrow.app.report.PlanStamp;
+import rigmorrow.app.runsheet.text.PlanStamp;
 
 /**
  * Everything that the template prints.

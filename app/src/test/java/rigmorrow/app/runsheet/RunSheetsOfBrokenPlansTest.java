@@ -8,7 +8,7 @@ import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import rigmorrow.app.print.Paper;
 import rigmorrow.app.report.JobBreaches;
-import rigmorrow.app.report.PlanStamp;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.plan.Plan;

@@ -15,7 +15,7 @@ import rigmorrow.app.print.Paper;
 import rigmorrow.app.print.PdfFile;
 import rigmorrow.app.print.ReadPdf;
 import rigmorrow.app.report.JobBreaches;
-import rigmorrow.app.report.PlanStamp;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.plan.Plan;

@@ -13,7 +13,7 @@ import org.jsoup.parser.Parser;
 import org.junit.jupiter.api.Test;
 import rigmorrow.app.print.Paper;
 import rigmorrow.app.report.JobBreaches;
-import rigmorrow.app.report.PlanStamp;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.Plan;

@@ -228,13 +228,8 @@ public final class Desk implements AutoCloseable {
    *
    * @throws IllegalArgumentException when there is no such version
    */
-  public Handed handed(int version) {
-    return keeper.read(
-        history ->
-            version == 0
-                ? new Handed(history.now().state(), history.stamp())
-                : new Handed(
-                    history.version(version).state(), history.stamp(version, history.published())));
+  public BoardState.Handed handed(int version) {
+    return keeper.read(history -> version == 0 ? history.handed() : history.handed(version, false));
   }
 
   /**
@@ -254,10 +249,7 @@ public final class Desk implements AutoCloseable {
    * @throws UncheckedIOException when the files cannot be written
    */
   public void publish(int version) {
-    Handed handed =
-        keeper.read(
-            history ->
-                new Handed(history.version(version).state(), history.stamp(version, version)));
+    BoardState.Handed handed = keeper.read(history -> history.handed(version, true));
     synchronized (published) { // Not the keeper: sheets take seconds, and touches go on.
       try {
         published.write(version, handed.state().batch(), handed.state().plan(), handed.stamp());

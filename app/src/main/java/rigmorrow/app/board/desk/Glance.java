@@ -1,7 +1,7 @@
 package rigmorrow.app.board.desk;
 
 import org.jspecify.annotations.Nullable;
-import rigmorrow.app.report.PlanStamp;
+import rigmorrow.app.runsheet.text.PlanStamp;
 
 /**
  * What anybody may see of a board at any time, all of one moment.

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import rigmorrow.app.board.desk.BoardState;
-import rigmorrow.app.board.desk.Handed;
+import rigmorrow.app.board.desk.BoardState.Handed;
 import rigmorrow.app.calendar.CalendarFile;
 import rigmorrow.app.calendar.Calendars;
 import rigmorrow.app.labels.LabelGrid;

@@ -10,8 +10,8 @@ import rigmorrow.app.board.api.Exchange;
 import rigmorrow.app.board.api.Parameter;
 import rigmorrow.app.board.api.Refusal;
 import rigmorrow.app.board.api.Route;
+import rigmorrow.app.board.desk.BoardState.Handed;
 import rigmorrow.app.board.desk.Desk;
-import rigmorrow.app.board.desk.Handed;
 import rigmorrow.app.board.handout.HandOut;
 import rigmorrow.app.board.handout.PlanChart;
 

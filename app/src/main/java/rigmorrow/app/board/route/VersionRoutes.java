@@ -15,8 +15,8 @@ import rigmorrow.app.board.api.Requests.NothingRequest;
 import rigmorrow.app.board.api.Requests.RevisionRequest;
 import rigmorrow.app.board.api.Route;
 import rigmorrow.app.board.desk.BoardState;
+import rigmorrow.app.board.desk.BoardState.Handed;
 import rigmorrow.app.board.desk.Desk;
-import rigmorrow.app.board.desk.Handed;
 import rigmorrow.app.board.desk.Version;
 import rigmorrow.app.board.make.Differences;
 import rigmorrow.app.board.make.Figures;
@@ -25,7 +25,7 @@ import rigmorrow.app.board.view.FiguresView;
 import rigmorrow.app.board.view.VersionView;
 import rigmorrow.app.board.view.VersionView.DifferenceView;
 import rigmorrow.app.board.view.VersionsView;
-import rigmorrow.app.report.PlanStamp;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.model.plan.Plan;
 
 /** Plans that were put by: list, put by, publish, bring back, compare. */

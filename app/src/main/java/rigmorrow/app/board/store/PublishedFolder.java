@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import rigmorrow.app.files.OutputFiles;
 import rigmorrow.app.files.PlanOutput;
-import rigmorrow.app.report.PlanStamp;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
 

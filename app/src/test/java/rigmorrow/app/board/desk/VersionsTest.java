@@ -25,7 +25,7 @@ import rigmorrow.app.board.store.BoardStore;
 import rigmorrow.app.board.store.PublishedFolder;
 import rigmorrow.app.board.touch.Touch;
 import rigmorrow.app.files.PlanOutput;
-import rigmorrow.app.report.PlanStamp;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.data.Formats;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.plan.Plan;

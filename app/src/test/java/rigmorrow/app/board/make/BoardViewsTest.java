@@ -26,7 +26,7 @@ import rigmorrow.app.board.view.BoardView.UseView;
 import rigmorrow.app.board.view.FitView;
 import rigmorrow.app.board.view.JobView;
 import rigmorrow.app.board.view.JobView.PlacingView;
-import rigmorrow.app.report.PlanStamp;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.fit.FitCheck;
 import rigmorrow.model.plan.Plan;

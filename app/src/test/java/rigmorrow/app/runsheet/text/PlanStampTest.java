@@ -1,4 +1,4 @@
-package rigmorrow.app.report;
+package rigmorrow.app.runsheet.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

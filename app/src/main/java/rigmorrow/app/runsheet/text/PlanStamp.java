@@ -1,4 +1,4 @@
-package rigmorrow.app.report;
+package rigmorrow.app.runsheet.text;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;

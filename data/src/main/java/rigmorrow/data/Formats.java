@@ -234,7 +234,7 @@ public final class Formats {
    */
   public static void writePlanTable(Plan plan, ShotList list, Path file, SafeFile.Existing existing)
       throws IOException {
-    SafeFile.write(file, PlanCsvWriter.write(plan, list), existing);
+    SafeFile.write(file, PlanCsvWriter.write(plan, list, ""), existing);
   }
 
   /**

@@ -114,7 +114,9 @@ class ImportExpectationsTest {
             "text Windows-1252, delimiter semicolon, decimal mark comma",
             "Længde (cm): 1 value converted from cm to mm",
             "Højde (cm): 1 value converted from cm to mm",
-            "column 'Hylde' is not known and was not read");
+            "column 'Hylde' is not known and was not read",
+            "Vægt (kg): 1 number with two meanings was read, 1,234 as 1.234 (row 2, column F), since"
+                + " the file has a decimal comma");
   }
 
   @ParameterizedTest

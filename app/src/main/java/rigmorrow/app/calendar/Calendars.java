@@ -16,6 +16,7 @@ import rigmorrow.app.runsheet.JobCard;
 import rigmorrow.app.runsheet.JobCards;
 import rigmorrow.app.runsheet.SheetChoice;
 import rigmorrow.app.runsheet.text.Names;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.model.floor.Operator;
 import rigmorrow.model.floor.Rig;
@@ -49,10 +50,11 @@ public final class Calendars {
   /**
    * @param batch the floor and the shot list that were planned
    * @param plan a plan of that batch; events of one that breaks rules say so
+   * @param which plan it is; every event says so
    * @param stamp when the calendars are made; a later one counts more
    * @throws IllegalArgumentException when the plan is not of the batch
    */
-  public Calendars(Batch batch, Plan plan, Instant stamp) {
+  public Calendars(Batch batch, Plan plan, PlanStamp which, Instant stamp) {
     JobBreaches breaches = new JobBreaches(PlanChecker.check(batch, plan));
     this.batch = batch;
     this.plan = plan;
@@ -60,7 +62,7 @@ public final class Calendars {
     this.times = new TimeText(PlanClock.of(batch));
     this.names = new Names(batch);
     this.cards = new JobCards(batch, plan, names, times, breaches);
-    this.text = new EventText(breaches.warning(), times.zone());
+    this.text = new EventText(breaches.warning(), times.zone(), which.whole());
     this.duties = Duty.of(plan, cards);
     plan.rigs().forEach(rig -> generalByRig.put(rig.rig(), cards.generalCautions(rig)));
   }

@@ -12,14 +12,17 @@ final class EventText {
 
   private final String warning;
   private final String zone;
+  private final String which;
 
   /**
    * @param warning that the plan breaks rules; empty when it does not
    * @param zone in which the times of the text are
+   * @param which plan it is, in words
    */
-  EventText(String warning, String zone) {
+  EventText(String warning, String zone, String which) {
     this.warning = warning;
     this.zone = zone;
+    this.which = which;
   }
 
   /** A title; that of a plan that breaks rules says so. */
@@ -74,6 +77,7 @@ final class EventText {
     card.cautions().forEach(text -> lines.add("Mind: " + text));
     general.forEach(text -> lines.add("Mind: " + text));
     add(lines, "Note: ", card.note());
+    lines.add(which);
     lines.add("Times in " + zone);
     lines.add(ADVICE);
     // Where a printed line may end means nothing here, and a no-break space is a matter of looks.

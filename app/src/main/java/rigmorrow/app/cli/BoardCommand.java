@@ -73,6 +73,7 @@ final class BoardCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     new Bounds(spec).between("--port", port, 0, LAST_PORT);
     ServerSettings settings = settings();
+    BoardServer.requireFree(settings);
     try (Desk desk = which.open(session);
         BoardServer server = BoardServer.start(desk, settings, session.clock(), version())) {
       server.warmUp();

@@ -15,6 +15,7 @@ import rigmorrow.app.files.OutputFiles;
 import rigmorrow.app.files.PlannedBatch;
 import rigmorrow.app.planning.HandedOut;
 import rigmorrow.app.runsheet.SheetChoice;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.model.plan.Breach;
@@ -60,7 +61,12 @@ final class CalendarCommand implements Callable<Integer> {
     List<CalendarFile> calendars;
     try {
       calendars =
-          new Calendars(planned.batch(), planned.plan(), session.clock().instant()).files(choice);
+          new Calendars(
+                  planned.batch(),
+                  planned.plan(),
+                  PlanStamp.ofPlan(planned.batch(), planned.plan()),
+                  session.clock().instant())
+              .files(choice);
     } catch (IllegalArgumentException e) {
       throw planned.another(e);
     }

@@ -18,6 +18,7 @@ import rigmorrow.app.files.PlanOutput;
 import rigmorrow.app.files.ShotListSource;
 import rigmorrow.app.planning.PlanTeller;
 import rigmorrow.app.planning.Planning;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.app.terminal.ExitCodes;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.demo.Demo;
@@ -108,7 +109,9 @@ final class DemoCommand implements Callable<Integer> {
     Batch batch = new Inputs(session).batch(asFiles(made), null);
     Planning.noteEarlyPromises(batch, session);
     Planning planning = Planning.of(batch, settings, search.firstOnly, session);
-    String note = PlanOutput.write(folder.path(), batch, planning.plan());
+    String note =
+        PlanOutput.write(
+            folder.path(), batch, planning.plan(), PlanStamp.ofPlan(batch, planning.plan()));
     if (!note.isEmpty()) {
       session.note(note);
     }

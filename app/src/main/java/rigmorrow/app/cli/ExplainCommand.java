@@ -29,7 +29,7 @@ import rigmorrow.solver.explain.Explainer;
     name = "explain",
     description = {
       "Explain a job of a plan: why there, what other rigs would cost, what stands in its way.",
-      "Every claim is a plan decoded with that one thing changed. Without --job: all that is late"
+      "Every claim is a plan worked out with that one thing changed. Without --job: all that is late"
           + " or left out, a line each."
     },
     footer = {
@@ -60,7 +60,7 @@ final class ExplainCommand implements Callable<Integer> {
   public Integer call() throws IOException, InputException {
     PlannedBatch planned = new Inputs(session).planned(files.files.source(), files.plan);
     refuseOptions(planned.batch());
-    ExplainSentences sentences = new ExplainSentences(planned.batch());
+    ExplainSentences sentences = new ExplainSentences(planned.batch(), planned.plan().origin());
     ExplainText text = new ExplainText(sentences, session.console());
     ExplainJson json = new ExplainJson(planned.batch(), sentences);
     Explainer explainer = explainer(planned);

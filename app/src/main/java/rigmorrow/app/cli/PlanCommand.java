@@ -16,6 +16,7 @@ import rigmorrow.app.files.PlanOutput;
 import rigmorrow.app.planning.PlanTeller;
 import rigmorrow.app.planning.Planning;
 import rigmorrow.app.report.Json;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.app.terminal.ExitCodes;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.problem.InputException;
@@ -84,7 +85,12 @@ final class PlanCommand implements Callable<Integer> {
     }
     Planning planning = Planning.of(batch, settings, search.firstOnly, session);
     if (folder != null) {
-      String note = PlanOutput.write(session.folder().resolve(folder), batch, planning.plan());
+      String note =
+          PlanOutput.write(
+              session.folder().resolve(folder),
+              batch,
+              planning.plan(),
+              PlanStamp.ofPlan(batch, planning.plan()));
       if (!note.isEmpty()) {
         session.note(note);
       }

@@ -14,6 +14,7 @@ import rigmorrow.app.files.PlannedBatch;
 import rigmorrow.app.planning.HandedOut;
 import rigmorrow.app.runsheet.RunSheets;
 import rigmorrow.app.runsheet.SheetChoice;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.model.plan.Breach;
@@ -56,7 +57,13 @@ final class RunSheetsCommand implements Callable<Integer> {
     List<Breach> breaches = planned.breaches();
     SheetChoice choice = whose.of(planned.batch());
     try {
-      RunSheets sheets = new RunSheets(planned.batch(), planned.plan(), page.paper(), choice);
+      RunSheets sheets =
+          new RunSheets(
+              planned.batch(),
+              planned.plan(),
+              PlanStamp.ofPlan(planned.batch(), planned.plan()),
+              page.paper(),
+              choice);
       page.write(file, session, sheets::html, sheets::pdf);
     } catch (IllegalArgumentException e) {
       throw planned.another(e);

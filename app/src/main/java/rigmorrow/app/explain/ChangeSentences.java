@@ -5,7 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import rigmorrow.app.report.Counted;
-import rigmorrow.app.report.Times;
+import rigmorrow.app.report.Durations;
 import rigmorrow.model.explain.Change;
 import rigmorrow.model.explain.Change.Kind;
 import rigmorrow.model.explain.Explanation;
@@ -81,9 +81,9 @@ final class ChangeSentences {
     return sentences;
   }
 
-  /** One change in short, such as "if it were first on R2, it would be on time". */
+  /** One change in short, such as "If it were first on R2, it would be on time." */
   String brief(IfThen one) {
-    return "if %s, it would be %s"
+    return "If %s, it would be %s."
         .formatted(clause(one.change()), Names.late(one.times().lateSeconds()));
   }
 
@@ -93,7 +93,7 @@ final class ChangeSentences {
         .formatted(
             clause(one.change()),
             names.times().at(one.times().captureEndSecond()),
-            Times.exact(now.captureEndSecond() - one.times().captureEndSecond()),
+            Durations.of(now.captureEndSecond() - one.times().captureEndSecond()),
             now.lateSeconds() == 0 ? "" : ", " + Names.late(one.times().lateSeconds()),
             orders ? "; " + CostSentences.inShort(answer.cost(), one.cost()) : "");
   }
@@ -165,7 +165,7 @@ final class ChangeSentences {
   }
 
   private static String length(Change change) {
-    return Times.exact(change.seconds());
+    return Durations.of(change.seconds());
   }
 
   private static String place(JobTimes times) {

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import rigmorrow.app.report.Counted;
+import rigmorrow.app.report.Durations;
 import rigmorrow.app.report.Times;
 import rigmorrow.model.explain.Cost;
 import rigmorrow.model.explain.Standing;
+import rigmorrow.model.plan.PlanFigures;
 
 /** Says how the cost of one plan stands against another's. */
 final class CostSentences {
@@ -16,6 +18,15 @@ final class CostSentences {
 
   /** Better, worse or equal, with the figure that decides. */
   static String standing(Cost now, Cost then) {
+    return standing(now, then, points(Math.abs(then.softSixtieths() - now.softSixtieths())));
+  }
+
+  /** The same where the figures of both plans are shown: the points are those that differ there. */
+  static String standing(Cost now, Cost then, PlanFigures before, PlanFigures after) {
+    return standing(now, then, Math.abs(after.softPoints() - before.softPoints()));
+  }
+
+  private static String standing(Cost now, Cost then, long points) {
     Standing standing = then.against(now);
     if (standing == Standing.EQUAL) {
       return "Costs the same";
@@ -35,8 +46,7 @@ final class CostSentences {
           + " of the weight left out"
           + (then.softSixtieths() == now.softSixtieths() ? "" : ", though " + points(now, then));
     }
-    String points = decimal(Math.abs(then.softSixtieths() - now.softSixtieths()));
-    return word + " by " + points + " points";
+    return word + " by " + amount(points);
   }
 
   /** What the whole plan would cost, for the end of a sentence. */
@@ -59,7 +69,7 @@ final class CostSentences {
     long difference = then.softSixtieths() - now.softSixtieths();
     return difference == 0
         ? "the same points"
-        : decimal(Math.abs(difference)) + " points " + (difference > 0 ? "more" : "fewer");
+        : amount(points(Math.abs(difference))) + (difference > 0 ? " more" : " fewer");
   }
 
   /**
@@ -73,11 +83,11 @@ final class CostSentences {
       moved.add(Counted.of(then.lateJobs(), "job") + " late instead of " + now.lateJobs());
     }
     if (then.lateSeconds() - now.lateSeconds() != own) {
-      moved.add("all lateness " + lateness(then) + " instead of " + lateness(now));
+      moved.add(allLateness(now, then));
     }
     long changeover = then.changeoverSeconds() - now.changeoverSeconds();
     if (changeover != 0) {
-      moved.add("changeovers " + Times.exact(Math.abs(changeover)) + moreOrLess(changeover));
+      moved.add("changeovers " + Durations.of(Math.abs(changeover)) + moreOrLess(changeover));
     }
     int finished = then.finishedAtSecond() - now.finishedAtSecond();
     if (finished != 0) {
@@ -85,10 +95,18 @@ final class CostSentences {
           "the last job done "
               + times.at(then.finishedAtSecond())
               + ", "
-              + Times.exact(Math.abs(finished))
+              + Durations.of(Math.abs(finished))
               + (finished > 0 ? " later" : " sooner"));
     }
     return moved;
+  }
+
+  private static String allLateness(Cost now, Cost then) {
+    String before = lateness(now);
+    String after = lateness(then);
+    return before.equals(after)
+        ? "all lateness less than 1 min" + moreOrLess(then.lateSeconds() - now.lateSeconds())
+        : "all lateness " + after + " instead of " + before;
   }
 
   private static String moreOrLess(long difference) {
@@ -99,18 +117,21 @@ final class CostSentences {
     String weighted =
         cost.lateWeightedSeconds() == cost.lateSeconds()
             ? ""
-            : " (" + Times.exact(cost.lateWeightedSeconds()) + " weighted)";
-    return Times.exact(cost.lateSeconds()) + weighted;
+            : " (" + Durations.late(cost.lateWeightedSeconds()) + " weighted)";
+    return Durations.late(cost.lateSeconds()) + weighted;
   }
 
   private static String signed(long number) {
     return number > 0 ? number + " more" : -number + " less";
   }
 
-  /** Sixtieths of a point as points. */
-  private static String decimal(long sixtieths) {
-    return sixtieths % 60 == 0
-        ? "" + sixtieths / 60
-        : String.format(Locale.ROOT, "%.1f", Math.max(0.1, sixtieths / SIXTY));
+  /** Sixtieths of a point as whole points. */
+  private static long points(long sixtieths) {
+    return Math.round(sixtieths / SIXTY);
+  }
+
+  private static String amount(long points) {
+    String number = String.format(Locale.ROOT, "%,d", points);
+    return points == 0 ? "less than 1 point" : number + (points == 1 ? " point" : " points");
   }
 }

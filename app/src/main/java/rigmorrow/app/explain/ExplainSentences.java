@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import rigmorrow.app.report.Counted;
+import rigmorrow.app.report.Durations;
 import rigmorrow.app.report.Times;
 import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.explain.JobTimes;
@@ -12,6 +13,7 @@ import rigmorrow.model.explain.RigAnswer;
 import rigmorrow.model.explain.Standing;
 import rigmorrow.model.explain.Trouble;
 import rigmorrow.model.explain.Wait;
+import rigmorrow.model.plan.PlanOrigin;
 import rigmorrow.model.shot.Batch;
 
 /**
@@ -20,16 +22,30 @@ import rigmorrow.model.shot.Batch;
  */
 public final class ExplainSentences {
   private final Names names;
+  private final boolean searched;
 
   /**
    * @param batch that was planned
+   * @param origin how the plan was made: only of a search can be said what it did not find
    */
-  public ExplainSentences(Batch batch) {
+  public ExplainSentences(Batch batch, PlanOrigin origin) {
     this.names = new Names(batch);
+    this.searched = origin.method().equals("search");
   }
 
   /** The whole answer; the first section says what the plan does with the job. */
   public List<Section> of(Explanation answer) {
+    List<Section> sections = about(answer);
+    int last = sections.size() - 1;
+    List<String> rigs = new RigSentences(names, answer, searched).all();
+    if (!rigs.isEmpty()) {
+      sections.add(last, new Section("Rigs, every place tried", rigs));
+    }
+    return sections;
+  }
+
+  /** The answer without what each rig is for the job, for whoever shows the rigs by themselves. */
+  public List<Section> about(Explanation answer) {
     List<Section> sections = new ArrayList<>();
     sections.add(new Section(title(answer), here(answer)));
     JobTimes now = answer.times();
@@ -43,7 +59,6 @@ public final class ExplainSentences {
     } else {
       add(sections, "What would make room for it", changes.leftOut(answer));
     }
-    add(sections, "Rigs, every place tried", new RigSentences(names, answer).all());
     add(sections, "What holds for it", new RuleSentences(names, answer).all());
     return sections;
   }
@@ -79,7 +94,7 @@ public final class ExplainSentences {
     List<String> sentences = new ArrayList<>();
     if (!answer.differing().isEmpty()) {
       sentences.add(
-          "The plan's own times are not what its orders lead to (%s, %s first): this is of the times decoded anew."
+          "The plan's own times are not what its orders lead to (%s, %s first): this is of the times worked out anew."
               .formatted(Counted.of(answer.differing().size(), "job"), answer.differing().get(0)));
     }
     JobTimes now = answer.times();
@@ -125,7 +140,7 @@ public final class ExplainSentences {
     sentences.add(
         now.changeoverSeconds() == 0
             ? "It needs no changeover there."
-            : "Its changeover takes " + Times.exact(now.changeoverSeconds()) + ".");
+            : "Its changeover takes " + Durations.of(now.changeoverSeconds()) + ".");
     WaitSentences waits = new WaitSentences(names, answer.rules());
     for (Wait wait : answer.waits()) {
       sentences.add(waits.of(wait));
@@ -143,7 +158,7 @@ public final class ExplainSentences {
             names.times().at(due),
             now.lateSeconds() > 0
                 ? Names.late(now.lateSeconds())
-                : spare == 0 ? "just in time" : Times.exact(spare) + " to spare");
+                : spare == 0 ? "just in time" : Durations.available(spare) + " to spare");
   }
 
   private String whyLeftOut(Explanation answer) {
@@ -184,26 +199,53 @@ public final class ExplainSentences {
 
   /** What one rig is for the job, without its name. */
   public String of(Explanation answer, RigAnswer rig) {
-    return new RigSentences(names, answer).text(rig);
+    return new RigSentences(names, answer, searched).text(rig);
   }
 
   /** One line for a job that is late or left out. */
   public String of(Trouble trouble) {
     String job = trouble.job().id() + " " + trouble.job().name();
+    return job + (trouble.times() == null ? ": " : ", ") + withoutName(trouble);
+  }
+
+  /** The same for whoever names the job beside it. */
+  public String withoutName(Trouble trouble) {
     JobTimes now = trouble.times();
     if (now != null) {
-      String late = job + ", " + now.rig() + ": " + Names.late(now.lateSeconds());
-      return trouble.change() == null
-          ? late + "; no single change that was tried takes its pictures sooner."
-          : late + "; " + new ChangeSentences(names, now.rig()).brief(trouble.change()) + ".";
+      String late = now.rig() + ": " + Names.late(now.lateSeconds()) + ". ";
+      String otherwise =
+          trouble.change() == null
+              ? "No single change that was tried takes its pictures sooner."
+              : new ChangeSentences(names, now.rig()).brief(trouble.change());
+      return late + move(trouble) + " " + otherwise;
     }
-    String left = job + ": left out; ";
     return switch (trouble.status()) {
-      case HELD_BACK -> job + ": left out by hand; " + places(trouble);
-      case NEEDS_MEASURING -> left + "it needs measuring.";
-      case FITS_NO_RIG -> left + "no rig can take it.";
-      default -> left + places(trouble);
+      case HELD_BACK -> "left out by hand; " + places(trouble);
+      case NEEDS_MEASURING -> "left out; it needs measuring.";
+      case FITS_NO_RIG -> "left out; no rig can take it.";
+      default -> "left out; " + places(trouble);
     };
+  }
+
+  /** What the planner can do at once comes first. */
+  private static String move(Trouble trouble) {
+    Move best = trouble.best();
+    if (best == null) {
+      return "No move of this job alone makes it less late.";
+    }
+    String what =
+        switch (best.standing()) {
+          case BETTER -> "and the plan better";
+          case EQUAL -> "and the plan costs the same";
+          case WORSE -> "though the plan as a whole worse";
+        };
+    return "Move it to %s as %d of %d: it would be %s, %s."
+        .formatted(
+            best.times().rig(),
+            best.times().place() + 1,
+            best.times().of(),
+            Names.late(best.times().lateSeconds()),
+            what);
   }
 
   private String places(Trouble trouble) {
@@ -224,7 +266,7 @@ public final class ExplainSentences {
             ? "breaks no rule"
                 + (trouble.status() == Explanation.Status.HELD_BACK
                     ? "."
-                    : ": the search has not found it.")
+                    : searched ? ": the search has not found it." : ": it can be taken in there.")
             : "breaks a rule. " + what);
   }
 }

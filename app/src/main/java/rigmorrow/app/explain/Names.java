@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import rigmorrow.app.report.Durations;
 import rigmorrow.app.report.Times;
 import rigmorrow.model.floor.Kit;
 import rigmorrow.model.shot.Batch;
@@ -44,7 +45,7 @@ final class Names {
 
   /** How late, or that it is not. */
   static String late(int seconds) {
-    return seconds == 0 ? "on time" : Times.exact(seconds) + " late";
+    return seconds == 0 ? "on time" : Durations.late(seconds) + " late";
   }
 
   /** Words with commas, and a word before the last. */

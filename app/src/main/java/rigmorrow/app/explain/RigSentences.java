@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import rigmorrow.app.report.Counted;
+import rigmorrow.app.report.Durations;
 import rigmorrow.app.report.FitText;
-import rigmorrow.app.report.Times;
 import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.explain.JobTimes;
 import rigmorrow.model.explain.LateChange;
@@ -21,10 +21,15 @@ final class RigSentences {
 
   private final Names names;
   private final Explanation answer;
+  private final boolean searched;
 
-  RigSentences(Names names, Explanation answer) {
+  /**
+   * @param searched true when the plan is what a search found
+   */
+  RigSentences(Names names, Explanation answer, boolean searched) {
     this.names = names;
     this.answer = answer;
+    this.searched = searched;
   }
 
   /** One sentence or a few for each rig. */
@@ -45,7 +50,8 @@ final class RigSentences {
             + ".";
       case TOO_LONG:
         return "impossible. It takes %s there; the rig is open and staffed for %s in one go."
-            .formatted(Times.exact(rig.neededSeconds()), Times.exact(rig.longestOpenSeconds()));
+            .formatted(
+                Durations.of(rig.neededSeconds()), Durations.available(rig.longestOpenSeconds()));
       case FIXED:
         return "could take it, but it is running or done and stays.";
       default:
@@ -93,7 +99,9 @@ final class RigSentences {
     moved.addAll(workable ? others(move) : List.of());
     String standing = CostSentences.standing(answer.cost(), move.cost());
     String found =
-        move.standing() == Standing.BETTER && answer.status() != Explanation.Status.HELD_BACK
+        searched
+                && move.standing() == Standing.BETTER
+                && answer.status() != Explanation.Status.HELD_BACK
             ? " The search has not found this place."
             : "";
     String breaches = breaches(move.breaches());

@@ -1,6 +1,6 @@
 package rigmorrow.app.explain;
 
-import rigmorrow.app.report.Times;
+import rigmorrow.app.report.Durations;
 import rigmorrow.model.explain.JobRules;
 import rigmorrow.model.explain.Wait;
 
@@ -21,7 +21,7 @@ final class WaitSentences {
         ? "At first it waited until " + until + " for " + what + "."
         : "It waited %s (%s) for %s."
             .formatted(
-                Times.exact(wait.span().seconds()),
+                Durations.beside(wait.span().start(), wait.span().end()),
                 names.times().span(wait.span().start(), wait.span().end()),
                 what);
   }

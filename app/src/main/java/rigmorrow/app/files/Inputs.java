@@ -1,14 +1,17 @@
 package rigmorrow.app.files;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.Formats;
 import rigmorrow.data.column.TableNotes;
 import rigmorrow.data.problem.InputException;
+import rigmorrow.data.problem.InputProblem;
 import rigmorrow.data.shottable.ShotTableOptions;
 import rigmorrow.data.shottable.ShotTableReading;
 import rigmorrow.data.sizes.SizesMerging;
@@ -57,6 +60,7 @@ public final class Inputs {
    */
   public BatchReading read(ShotListSource source, @Nullable Plan planned)
       throws IOException, InputException {
+    requireThere(files(source));
     Floor floor = Formats.readFloor(session.folder().resolve(source.floor()));
     Path file = session.folder().resolve(source.shotList());
     TableNotes notes = null;
@@ -84,6 +88,9 @@ public final class Inputs {
   /** Reads a plan and what it was made of. */
   public PlannedBatch planned(ShotListSource source, Path planFile)
       throws IOException, InputException {
+    List<Path> files = new ArrayList<>(files(source));
+    files.add(planFile);
+    requireThere(files);
     Path file = session.folder().resolve(planFile);
     Plan plan = Formats.readPlan(file);
     return new PlannedBatch(batch(source, plan), plan, file.toString());
@@ -114,6 +121,32 @@ public final class Inputs {
         source.date() == null ? usual : source.date(),
         source.days() == null ? usualDays : source.days(),
         source.table());
+  }
+
+  private static List<Path> files(ShotListSource source) {
+    ShotListSource.SizesSource sizes = source.sizes();
+    return sizes == null
+        ? List.of(source.floor(), source.shotList())
+        : List.of(source.floor(), source.shotList(), sizes.file());
+  }
+
+  /** Where several are missing all are named; what is wrong with one alone its reader says. */
+  private void requireThere(List<Path> files) {
+    List<String> missing =
+        files.stream()
+            .filter(file -> Files.notExists(session.folder().resolve(file)))
+            .map(Path::toString)
+            .distinct()
+            .toList();
+    if (missing.size() > 1) {
+      String accepted = "files that are there";
+      throw new RefusedException(
+          "%d files are not there: %s; accepted: %s"
+              .formatted(missing.size(), String.join(", ", missing), accepted),
+          missing.stream()
+              .map(file -> new InputProblem(file, "file", "", "nothing of that name", accepted))
+              .toList());
+    }
   }
 
   private void tell(Path file, List<String> lines) {

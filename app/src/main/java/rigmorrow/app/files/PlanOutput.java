@@ -7,6 +7,7 @@ import rigmorrow.app.print.Paper;
 import rigmorrow.app.print.PdfFile;
 import rigmorrow.app.runsheet.RunSheets;
 import rigmorrow.app.runsheet.SheetChoice;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.data.plan.PlanCsvWriter;
 import rigmorrow.data.plan.PlanJsonWriter;
 import rigmorrow.model.plan.Plan;
@@ -29,12 +30,15 @@ public final class PlanOutput {
   /**
    * Writes every file, the plan first: whatever happens to the sheets, a search is not lost.
    *
+   * @param stamp which plan it is
    * @return what the user should know of the sheets; empty when there is nothing
    */
-  public static String write(Path folder, Batch batch, Plan plan) throws IOException {
+  public static String write(Path folder, Batch batch, Plan plan, PlanStamp stamp)
+      throws IOException {
     OutputFiles.write(folder.resolve(PLAN), PlanJsonWriter.write(plan));
-    OutputFiles.write(folder.resolve(TABLE), PlanCsvWriter.write(plan, batch.shotList()));
-    RunSheets sheets = new RunSheets(batch, plan, Paper.A4, SheetChoice.ALL);
+    OutputFiles.write(
+        folder.resolve(TABLE), PlanCsvWriter.write(plan, batch.shotList(), stamp.whole()));
+    RunSheets sheets = new RunSheets(batch, plan, stamp, Paper.A4, SheetChoice.ALL);
     OutputFiles.write(folder.resolve(SHEETS), sheets.html());
     PdfFile pdf = sheets.pdf();
     OutputFiles.write(folder.resolve(PRINTED), pdf.bytes());

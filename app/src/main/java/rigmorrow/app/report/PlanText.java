@@ -107,7 +107,7 @@ public final class PlanText {
             figures.lateJobs() == 0 ? "none late" : figures.lateJobs() + " late",
             figures.leftOut() == 0 ? "none left out" : figures.leftOut() + " left out",
             figures.planned() == 0 ? "-" : times.dated(figures.finishedAt()),
-            Times.hours(figures.changeoverSeconds()));
+            Durations.of(figures.changeoverSeconds()));
   }
 
   private void points() {
@@ -132,7 +132,7 @@ public final class PlanText {
     lines.add("");
     lines.addAll(table.lines("", console.columns()));
     if (bounds != null) {
-      wrapped("", BoundText.of(plan.figures(), bounds));
+      wrapped("", BoundText.of(plan.figures(), bounds, batch.shotList().heldBack().size()));
     }
   }
 
@@ -151,7 +151,7 @@ public final class PlanText {
     for (CrewLoad load : CrewLoad.of(batch, plan)) {
       table.row(
           load.name(),
-          Times.minutes(load.handsOnSeconds()),
+          Durations.of(load.handsOnSeconds()),
           load.shiftSeconds() == 0 ? "no shift" : Math.round(load.share() * 100) + " %",
           bar(load.share()));
     }
@@ -175,7 +175,7 @@ public final class PlanText {
               planned.job(),
               job == null ? "" : job.name(),
               rig.rig(),
-              Times.late(planned.lateSeconds()) + " late",
+              Durations.late(planned.lateSeconds()) + " late",
               job == null ? "" : "weight " + job.weight());
         }
       }

@@ -39,7 +39,7 @@ final class RigText {
           planned.job(),
           job == null ? "" : job.name(),
           changeover(planned),
-          planned.lateSeconds() == 0 ? "" : "late " + Times.late(planned.lateSeconds()));
+          planned.lateSeconds() == 0 ? "" : "late " + Durations.late(planned.lateSeconds()));
     }
     table.lines("  ", console.columns()).forEach(lines::add);
     return lines;
@@ -51,7 +51,7 @@ final class RigText {
     String summary =
         rig.jobs().isEmpty()
             ? "no jobs"
-            : Counted.of(rig.jobs().size(), "job") + ", changeovers " + Times.minutes(seconds);
+            : Counted.of(rig.jobs().size(), "job") + ", changeovers " + Durations.of(seconds);
     String title = name.isEmpty() || name.equals(rig.rig()) ? rig.rig() : rig.rig() + " " + name;
     int room = console.columns() - Text.columns(summary) - 2;
     return console.bold(Text.cut(title, room)) + ": " + summary;
@@ -61,7 +61,7 @@ final class RigText {
   private static String changeover(PlannedJob planned) {
     return planned.changeover() == null
         ? ""
-        : "* setup " + Times.minutes(changeoverSeconds(planned));
+        : "* setup " + Durations.of(changeoverSeconds(planned));
   }
 
   private static long changeoverSeconds(PlannedJob planned) {

@@ -1,14 +1,12 @@
 package rigmorrow.app.report;
 
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.time.PlanClock;
 
-/** Writes the seconds of a plan as floor time and as lengths of time. */
+/** Writes the seconds of a plan as floor time. */
 public final class Times {
   private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final DateTimeFormatter DAY_AND_HOUR =
@@ -17,13 +15,6 @@ public final class Times {
       DateTimeFormatter.ofPattern("EEE uuuu-MM-dd HH:mm", Locale.ENGLISH);
   static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("EEE uuuu-MM-dd", Locale.ENGLISH);
-
-  private static final int SECONDS_PER_MINUTE = 60;
-  private static final long MINUTES_PER_HOUR = 60;
-  private static final double SECONDS_PER_HOUR = 3600;
-  private static final long WHOLE_SECONDS_PER_HOUR = 3600;
-  private static final long HOURS_PER_DAY = 24;
-  private static final long SECONDS_PER_DAY = HOURS_PER_DAY * WHOLE_SECONDS_PER_HOUR;
 
   private final PlanClock clock;
   private final boolean oneDay;
@@ -68,51 +59,5 @@ public final class Times {
   public String span(int start, int end) {
     boolean sameDay = clock.at(start).toLocalDate().equals(clock.at(end).toLocalDate());
     return at(start) + "-" + (sameDay ? clock.at(end).format(HOUR) : at(end));
-  }
-
-  /** Whole minutes, rounded up. */
-  static String minutes(long seconds) {
-    return wholeMinutes(seconds) + " min";
-  }
-
-  /**
-   * To the second below an hour, from there whole minutes, rounded up; without parts that are zero:
-   * "1 h 5 min", "6 min 47 s", "0 s".
-   */
-  public static String exact(long seconds) {
-    if (seconds >= WHOLE_SECONDS_PER_HOUR) {
-      long whole = wholeMinutes(seconds);
-      long rest = whole % MINUTES_PER_HOUR;
-      return whole / MINUTES_PER_HOUR + " h" + (rest == 0 ? "" : " " + rest + " min");
-    }
-    List<String> parts = new ArrayList<>();
-    long minutes = seconds / SECONDS_PER_MINUTE;
-    if (minutes > 0) {
-      parts.add(minutes + " min");
-    }
-    if (seconds % SECONDS_PER_MINUTE > 0 || parts.isEmpty()) {
-      parts.add(seconds % SECONDS_PER_MINUTE + " s");
-    }
-    return String.join(" ", parts);
-  }
-
-  /** How late: whole minutes, from a day on whole days and hours, both rounded up. */
-  static String late(long seconds) {
-    if (seconds < SECONDS_PER_DAY) {
-      return minutes(seconds);
-    }
-    long hours = (seconds + WHOLE_SECONDS_PER_HOUR - 1) / WHOLE_SECONDS_PER_HOUR;
-    long rest = hours % HOURS_PER_DAY;
-    return Counted.of(Math.toIntExact(hours / HOURS_PER_DAY), "day")
-        + (rest == 0 ? "" : " " + rest + " h");
-  }
-
-  static long wholeMinutes(long seconds) {
-    return (seconds + SECONDS_PER_MINUTE - 1) / SECONDS_PER_MINUTE;
-  }
-
-  /** Hours with one decimal. */
-  static String hours(long seconds) {
-    return String.format(Locale.ROOT, "%.1f h", seconds / SECONDS_PER_HOUR);
   }
 }

@@ -110,7 +110,7 @@ final class DayLines<T> {
   }
 
   private String gap(Span gap) {
-    return idle + " " + times.span(gap) + " (" + TimeText.duration(gap.seconds()) + ")";
+    return idle + " " + times.span(gap) + " (" + TimeText.beside(gap) + ")";
   }
 
   /** Remarks that follow each other share a line. */

@@ -70,7 +70,7 @@ final class FrontPages {
         JobCard.Label.of(job),
         names.place(late.rig),
         promise(job, times),
-        TimeText.duration(late.seconds));
+        TimeText.late(late.seconds));
   }
 
   private static FrontPage.Left left(LeftOut left, Names names, TimeText times) {

@@ -127,9 +127,9 @@ public final class JobCards {
   }
 
   private static JobCard.Step step(ChangeoverStep step) {
-    String time = TimeText.duration(step.attendedSeconds());
+    String time = TimeText.exact(step.attendedSeconds());
     if (step.unattendedSeconds() > 0) {
-      time += ", then " + TimeText.duration(step.unattendedSeconds()) + " by itself";
+      time += ", then " + TimeText.exact(step.unattendedSeconds()) + " by itself";
     }
     return new JobCard.Step(step.text(), time, step.people() > 1 ? step.people() + " people" : "");
   }
@@ -154,10 +154,10 @@ public final class JobCards {
     String due = "Due " + times.local(promise.dueAt()) + (promise.must() ? " (must): " : ": ");
     int late = times.lateSeconds(job, planned);
     if (late > 0) {
-      return due + "LATE by " + TimeText.duration(late);
+      return due + "LATE by " + TimeText.late(late);
     }
     int spare = times.clock().secondsAt(promise.dueAt()) - planned.capture().end();
-    return due + "kept, " + TimeText.duration(Math.max(0, spare)) + " to spare";
+    return due + "kept, " + TimeText.available(Math.max(0, spare)) + " to spare";
   }
 
   private List<String> sampleTimes(ShotJob job) {

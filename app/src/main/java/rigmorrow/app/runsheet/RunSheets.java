@@ -11,6 +11,7 @@ import rigmorrow.app.print.PdfPages;
 import rigmorrow.app.print.PrintableText;
 import rigmorrow.app.report.JobBreaches;
 import rigmorrow.app.runsheet.text.Names;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.model.floor.Operator;
 import rigmorrow.model.plan.Plan;
@@ -34,6 +35,7 @@ public final class RunSheets {
 
   private final Batch batch;
   private final Plan plan;
+  private final PlanStamp stamp;
   private final Paper paper;
   private final SheetChoice choice;
   private final JobBreaches breaches;
@@ -41,18 +43,26 @@ public final class RunSheets {
   /**
    * @param batch the floor and the shot list that were planned
    * @param plan a plan of that batch, workable or not
+   * @param stamp which plan it is; stands on every page
    * @param paper to print on
    * @param choice whose sheets; the front page is left out where not all are meant
    * @throws IllegalArgumentException when the plan is of another floor or day
    */
-  public RunSheets(Batch batch, Plan plan, Paper paper, SheetChoice choice) {
-    this(batch, plan, paper, choice, new JobBreaches(PlanChecker.check(batch, plan)));
+  public RunSheets(Batch batch, Plan plan, PlanStamp stamp, Paper paper, SheetChoice choice) {
+    this(batch, plan, stamp, paper, choice, new JobBreaches(PlanChecker.check(batch, plan)));
   }
 
   /** The same with what the check found. */
-  RunSheets(Batch batch, Plan plan, Paper paper, SheetChoice choice, JobBreaches breaches) {
+  RunSheets(
+      Batch batch,
+      Plan plan,
+      PlanStamp stamp,
+      Paper paper,
+      SheetChoice choice,
+      JobBreaches breaches) {
     this.batch = batch;
     this.plan = plan;
+    this.stamp = stamp;
     this.paper = paper;
     this.choice = choice;
     this.breaches = breaches;
@@ -99,7 +109,8 @@ public final class RunSheets {
     }
     FrontPage front = choice.all() ? FrontPages.of(plan, names, times, breaches) : null;
     SheetDocument.Heading heading =
-        new SheetDocument.Heading(plan.floor(), times.dates(plan.days()), breaches.warning());
+        new SheetDocument.Heading(
+            plan.floor(), times.dates(plan.days()), stamp, breaches.warning());
     StringOutput output = new StringOutput();
     TEMPLATES.render(
         "runsheet/sheets.jte",

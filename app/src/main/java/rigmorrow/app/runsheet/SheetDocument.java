@@ -3,6 +3,7 @@ package rigmorrow.app.runsheet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.print.Paper;
+import rigmorrow.app.runsheet.text.PlanStamp;
 
 /**
  * Everything that the template prints.
@@ -25,7 +26,24 @@ record SheetDocument(
    *
    * @param floor name of the floor
    * @param date the planned days in words
+   * @param stamp which plan it is
    * @param warning that the plan breaks rules and is not to be worked from; empty when it does not
    */
-  record Heading(String floor, String date, String warning) {}
+  record Heading(String floor, String date, PlanStamp stamp, String warning) {
+
+    /** The stamp as the content of a style sheet's margin box: nothing in it can end the style. */
+    public String stampInStyle() {
+      StringBuilder text = new StringBuilder();
+      stamp
+          .line()
+          .codePoints()
+          .forEach(
+              letter ->
+                  text.append(
+                      letter < 128 && Character.isLetterOrDigit(letter)
+                          ? Character.toString(letter)
+                          : "\\%x ".formatted(letter)));
+      return text.toString();
+    }
+  }
 }

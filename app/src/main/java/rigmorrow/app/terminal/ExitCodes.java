@@ -11,7 +11,7 @@ public final class ExitCodes {
   /** Something is wrong with the input or the command line. */
   public static final int BAD_INPUT = 2;
 
-  /** There is no workable plan, or a plan breaks rules. */
+  /** There is no workable plan, a plan breaks rules, or it leaves out what must be done. */
   public static final int NO_PLAN = 3;
 
   private ExitCodes() {}

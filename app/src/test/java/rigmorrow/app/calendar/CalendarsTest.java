@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import rigmorrow.app.runsheet.SampleDay;
 import rigmorrow.app.runsheet.SamplePlan;
 import rigmorrow.app.runsheet.SheetChoice;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
@@ -34,6 +35,7 @@ import rigmorrow.model.time.Span;
 
 /** The files are read back with another library than the one that writes them (RFC 5545). */
 class CalendarsTest {
+  private static final PlanStamp WHICH = new PlanStamp("Version 3 of the board", "before lunch");
   private static final Instant STAMP = Instant.parse("2026-03-03T10:00:00.123Z");
   private static final String ODD =
       "Comma, semicolon; back\\slash \"quotes\": æøåÆØÅ äöü ß 漢字 🏺 \\n";
@@ -54,7 +56,7 @@ class CalendarsTest {
     Batch day = SampleDay.batch(date, zone);
     Plan night = SamplePlan.withNightJob(day, 2 * 3600 - 60);
     Instant origin = date.atStartOfDay(zone).toInstant();
-    List<CalendarFile> files = new Calendars(day, night, STAMP).files(SheetChoice.ALL);
+    List<CalendarFile> files = new Calendars(day, night, WHICH, STAMP).files(SheetChoice.ALL);
 
     for (int i = 0; i < night.rigs().size(); i++) {
       List<Span> jobs = night.rigs().get(i).jobs().stream().map(PlannedJob::whole).toList();
@@ -72,7 +74,7 @@ class CalendarsTest {
     Batch autumn = SampleDay.batch(LocalDate.of(2026, 10, 25), ZoneId.of("Europe/Copenhagen"));
     Plan night = SamplePlan.withNightJob(autumn, 3 * 3600 + 1800);
 
-    ICalendar rig = read(new Calendars(autumn, night, STAMP).files(SheetChoice.ALL).get(2));
+    ICalendar rig = read(new Calendars(autumn, night, WHICH, STAMP).files(SheetChoice.ALL).get(2));
 
     assertThat(rig.getEvents().get(0).getDateStart().getValue().toInstant())
         .isEqualTo("2026-10-25T01:30:00Z");
@@ -135,7 +137,7 @@ class CalendarsTest {
     Instant stamp = STAMP.plusSeconds(60);
 
     List<CalendarFile> before = files(batch);
-    List<CalendarFile> after = new Calendars(batch, later, stamp).files(SheetChoice.ALL);
+    List<CalendarFile> after = new Calendars(batch, later, WHICH, stamp).files(SheetChoice.ALL);
 
     for (int i = 0; i < before.size(); i++) {
       assertThat(uids(read(after.get(i)))).containsAll(uids(read(before.get(i))));
@@ -156,7 +158,7 @@ class CalendarsTest {
   void anotherDayHasOtherIdentifiers() {
     Batch next = SampleDay.batch(SampleDay.SUMMER.plusDays(1));
     List<CalendarFile> other =
-        new Calendars(next, SamplePlan.of(next), STAMP).files(SheetChoice.ALL);
+        new Calendars(next, SamplePlan.of(next), WHICH, STAMP).files(SheetChoice.ALL);
 
     assertThat(uids(read(other.get(0))))
         .doesNotContainAnyElementsOf(uids(read(files(batch).get(0))));
@@ -178,12 +180,13 @@ class CalendarsTest {
   void onlyThoseAskedForGetAFile() {
     SheetChoice choice = new SheetChoice(Set.of("R2"), Set.of("cyn"));
 
-    assertThat(new Calendars(batch, plan, STAMP).files(choice).stream().map(CalendarFile::name))
+    assertThat(
+            new Calendars(batch, plan, WHICH, STAMP).files(choice).stream().map(CalendarFile::name))
         .containsExactly("rig-R2.ics", "operator-cyn.ics");
   }
 
   private List<CalendarFile> files(Batch day) {
-    return new Calendars(day, plan, STAMP).files(SheetChoice.ALL);
+    return new Calendars(day, plan, WHICH, STAMP).files(SheetChoice.ALL);
   }
 
   private static ICalendar read(CalendarFile file) {

@@ -237,6 +237,23 @@ class BoardCommandTest {
   }
 
   @Test
+  void inventsTheDayThatIsNamedAndTakesNoOtherForIt() throws Exception {
+    try (Running named = new Running("--demo", "--date", "2026-12-24", "--folder", "eve")) {
+      assertThat(named.board().path("date").asText()).isEqualTo("2026-12-24");
+    }
+    try (Running again = new Running("--demo", "--date", "2026-12-24", "--folder", "eve")) {
+      assertThat(again.err.toString(UTF_8)).contains("going on with the demo of 2026-12-24");
+    }
+    Ran other =
+        run(folder, "board", "--demo", "--date", "2026-12-23", "--folder", "eve", "--port", "0");
+    assertThat(other.exitCode()).isEqualTo(2);
+    assertThat(other.err()).contains("began with other files", "--new");
+    Ran nothing = run(folder, "board", "--date", "2026-12-23", "--folder", "eve", "--port", "0");
+    assertThat(nothing.exitCode()).isEqualTo(2);
+    assertThat(nothing.err()).contains("without one");
+  }
+
+  @Test
   void refusesWhatMakesNoSense() throws Exception {
     assertThat(run(folder, "board", "--folder", "none").err()).contains("there is no board");
     assertThat(Files.exists(folder.resolve("none"))).isFalse();
@@ -262,7 +279,30 @@ class BoardCommandTest {
       assertThat(ran.exitCode()).isEqualTo(2);
       assertThat(ran.err()).contains("127.0.0.1:" + port, "--port").doesNotContain("Exception");
       assertThat(ran.err().lines()).hasSize(1);
+      assertThat(folder.resolve("six")).as("nothing is left behind").doesNotExist();
+      new Running("in/floor.yaml", "in/shot-list.csv", "--folder", "stays").close();
+      String[] anew = {"in/floor.yaml", "in/shot-list.csv", "--folder", "stays", "--new"};
+      assertThat(
+              run(folder, "board", anew[0], anew[1], anew[2], anew[3], anew[4], "--port", port)
+                  .exitCode())
+          .isEqualTo(2);
+      try (Stream<Path> files = Files.list(folder.resolve("stays"))) {
+        assertThat(files.map(file -> file.getFileName().toString()))
+            .as("nothing is put aside")
+            .containsExactlyInAnyOrder("board.lock", "board.sqlite");
+      }
     }
+  }
+
+  @Test
+  void namesEveryFileThatIsNotThere() {
+    Ran both = run(folder, "board", "nosuch.yaml", "x.csv", "--folder", "none");
+    assertThat(both.exitCode()).isEqualTo(2);
+    assertThat(both.err()).contains("2 files are not there: nosuch.yaml, x.csv");
+    Ran three = run(folder, "verify", "nosuch.yaml", "in/shot-list.csv", "p.json", "--json");
+    assertThat(three.json().at("/error/problems")).hasSize(2);
+    assertThat(three.json().at("/error/problems/1/file").asText()).isEqualTo("p.json");
+    assertThat(run(folder, "fit", "in/floor.yaml", "x.csv").err()).contains("x.csv");
   }
 
   @Test

@@ -144,6 +144,43 @@ class CommandEdgesTest {
         .contains("A1 (must-promise)")
         .contains("Its must-promise is", "with nothing else planned")
         .doesNotContain("beside the others");
+    assertThat(ran.exitCode()).as("no script takes it for a plan that does all").isEqualTo(3);
+    assertThat(ran.err())
+        .contains("must-promise not kept: A1 A1, due 2026-11-26 07:01, is left out: Its must-");
+    assertThat(folder.resolve("m/plan.json")).isNotEmptyFile();
+    Ran kept =
+        run(
+            folder,
+            "plan",
+            FLOOR,
+            "must.csv",
+            "--date",
+            "2026-11-25",
+            "--days",
+            "2",
+            "--json",
+            "--steps",
+            "50");
+    assertThat(kept.exitCode()).as(kept.err()).isZero();
+    assertThat(kept.err()).doesNotContain("must-promise");
+  }
+
+  @Test
+  void takesAMustThatIsLeftOutByHandForADecision() throws IOException {
+    String list =
+        """
+        {"version": 1, "date": "2026-11-25", "days": 2, "heldBack": ["A1"], "jobs": [
+          {"id": "A1", "recipe": "stills", "lengthMm": 200, "widthMm": 150, "heightMm": 100,
+           "massKg": 1, "dueAt": "2026-11-26T07:01", "must": true},
+          {"id": "A2", "recipe": "stills", "lengthMm": 200, "widthMm": 150, "heightMm": 100,
+           "massKg": 1}]}
+        """;
+    Files.writeString(folder.resolve("held.json"), list);
+    Ran ran = run(folder, "plan", FLOOR, "held.json", "--first-only", "--json");
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(ran.err())
+        .contains("must-promise not kept: A1 A1, due")
+        .contains("left out by hand");
   }
 
   @Test

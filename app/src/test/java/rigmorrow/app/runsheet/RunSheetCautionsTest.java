@@ -6,10 +6,14 @@ import java.util.List;
 import org.jsoup.nodes.Document;
 import org.jsoup.select.Elements;
 import org.junit.jupiter.api.Test;
+import rigmorrow.app.OddItems;
+import rigmorrow.app.runsheet.text.JobCautions;
 import rigmorrow.data.demo.Demo;
+import rigmorrow.model.floor.Rig;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
+import rigmorrow.model.setup.Setup;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.solver.FloorSolver;
@@ -42,5 +46,27 @@ class RunSheetCautionsTest {
         .anyMatch(job -> !needFrame.contains(job));
     assertThat(entries.subList(first, entries.size()))
         .allSatisfy(entry -> assertThat(entry.text()).contains(caution));
+  }
+
+  @Test
+  void tellsWhatStandsOffItsBaseAndWhatIsMeasuredByHandAtThoseJobsAlone() {
+    Batch day = OddItems.batch(SampleDay.SUMMER);
+    Document sheet = RunSheetsTest.read(RunSheetsTest.sheets(day, FloorSolver.dispatch(day)));
+    assertThat(sheet.select(".entry:contains(Odd lamp OFF)").text())
+        .contains("Stands off its base: centre of mass 140 mm off the middle, half its base is 100")
+        .contains("local rules come first");
+    assertThat(sheet.select(".entry:contains(Odd lamp HAND)").text())
+        .contains("Measure by hand: height.")
+        .doesNotContain("Stands off its base");
+  }
+
+  @Test
+  void claimsNothingAboutABaseThatIsNotKnown() {
+    Batch day = Demo.batch(12, 1, SampleDay.SUMMER);
+    ShotJob job = OddItems.unmeasured(day.floor().recipes().get(0).id());
+    Rig rig = day.floor().rigs().get(0);
+    assertThat(new JobCautions(day.floor()).of(job, rig, Setup.ANY))
+        .contains("Size or mass is not known: measure and weigh before placing it.")
+        .noneMatch(caution -> caution.contains("base"));
   }
 }

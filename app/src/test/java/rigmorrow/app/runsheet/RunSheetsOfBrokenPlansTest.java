@@ -8,6 +8,7 @@ import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import rigmorrow.app.print.Paper;
 import rigmorrow.app.report.JobBreaches;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.plan.Plan;
@@ -19,6 +20,10 @@ import rigmorrow.model.verify.PlanChecker;
 
 /** Nobody may take the run sheets of a plan that breaks rules for good ones. */
 class RunSheetsOfBrokenPlansTest {
+  private static final PlanStamp STAMP =
+      new PlanStamp(
+          "Version 3 of the board, not published, put by 2026-03-18 17:02", "before lunch");
+
   private final Batch batch = SampleDay.batch(SampleDay.SUMMER);
   private final Plan plan = SamplePlan.of(batch);
   private final String html = RunSheetsTest.sheets(batch, plan);
@@ -30,7 +35,7 @@ class RunSheetsOfBrokenPlansTest {
     assertThat(breaches).isNotEmpty();
 
     Document broken =
-        RunSheetsTest.read(new RunSheets(batch, plan, Paper.A4, SheetChoice.ALL).html());
+        RunSheetsTest.read(new RunSheets(batch, plan, STAMP, Paper.A4, SheetChoice.ALL).html());
 
     String warning = "This plan breaks " + breaches.size() + " rules. Do not work from it.";
     assertThat(broken.select("section.sheet"))

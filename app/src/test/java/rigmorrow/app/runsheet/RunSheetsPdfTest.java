@@ -15,6 +15,7 @@ import rigmorrow.app.print.Paper;
 import rigmorrow.app.print.PdfFile;
 import rigmorrow.app.print.ReadPdf;
 import rigmorrow.app.report.JobBreaches;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.plan.Plan;
@@ -28,6 +29,10 @@ import rigmorrow.model.work.WorkModel;
 
 /** What is on paper is complete and whole. */
 class RunSheetsPdfTest {
+  private static final PlanStamp STAMP =
+      new PlanStamp(
+          "Version 3 of the board, not published, put by 2026-03-18 17:02", "before lunch");
+
   private static final double SIDE_MARGIN_MM = 10;
   private static final double TOP_MARGIN_MM = 5;
   private static final String LONG_WORD = "Donaudampfschifffahrtsgesellschaftskapitän".repeat(3);
@@ -143,6 +148,14 @@ class RunSheetsPdfTest {
     assertThat(pdf.text()).contains(squeezed("Breaks a rule: Capture of J3 starts too early."));
   }
 
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void saysOnEveryPageWhichPlanItIs(Paper paper) {
+    assertThat(read(paper, List.of()).pages())
+        .hasSizeGreaterThan(3)
+        .allMatch(page -> page.contains(STAMP.line()));
+  }
+
   @Test
   void theSamePlanGivesTheSameBytes() {
     assertThat(sheets(Paper.A4, List.of()).pdf().bytes())
@@ -163,7 +176,8 @@ class RunSheetsPdfTest {
     SheetChoice choice = new SheetChoice(Set.of("R2"), Set.of("cyn"));
     JobBreaches none = new JobBreaches(List.of());
 
-    ReadPdf pdf = new ReadPdf(new RunSheets(batch, plan, Paper.A4, choice, none).pdf().bytes());
+    ReadPdf pdf =
+        new ReadPdf(new RunSheets(batch, plan, STAMP, Paper.A4, choice, none).pdf().bytes());
 
     assertThat(pdf.pages().get(0)).startsWith("Rig Platform (R2)");
     assertThat(pdf.pages().get(pdf.pages().size() - 1)).contains("Operator Cyn (cyn), page 1 of 1");
@@ -175,7 +189,7 @@ class RunSheetsPdfTest {
   }
 
   private RunSheets sheets(Paper paper, List<Breach> breaches) {
-    return new RunSheets(batch, plan, paper, SheetChoice.ALL, new JobBreaches(breaches));
+    return new RunSheets(batch, plan, STAMP, paper, SheetChoice.ALL, new JobBreaches(breaches));
   }
 
   private ShotJob job(String id) {

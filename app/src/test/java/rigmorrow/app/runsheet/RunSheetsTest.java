@@ -13,6 +13,7 @@ import org.jsoup.parser.Parser;
 import org.junit.jupiter.api.Test;
 import rigmorrow.app.print.Paper;
 import rigmorrow.app.report.JobBreaches;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.model.plan.Attended;
 import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.Plan;
@@ -25,6 +26,9 @@ import rigmorrow.model.shot.ShotList;
 import rigmorrow.model.work.WorkModel;
 
 class RunSheetsTest {
+  private static final PlanStamp STAMP =
+      new PlanStamp(
+          "Version 3 of the board, not published, put by 2026-03-18 17:02", "before lunch");
 
   private static final String ADVICE =
       "A plan is advice: local rules and qualified people decide; never a release to operate.";
@@ -184,8 +188,8 @@ class RunSheetsTest {
 
   @Test
   void aLateJobIsMarkedInWords() {
-    assertThat(page.select("section.first td strong").eachText()).contains("4 min 30 s");
-    assertThat(entry("rig-1", 1).text()).contains("Due 09:30: LATE by 4 min 30 s");
+    assertThat(page.select("section.first td strong").eachText()).contains("5 min");
+    assertThat(entry("rig-1", 1).text()).contains("Due 09:30: LATE by 5 min");
     assertThat(entry("rig-1", 0).text()).contains("Due 09:00 (must): kept, 1 h 48 min to spare");
   }
 
@@ -275,7 +279,7 @@ class RunSheetsTest {
         .contains("Sample arrives 08:00");
     assertThat(entry("rig-1", 1).text())
         .contains("Fix it in the holder (0.35 kg).")
-        .contains("Measure the height by hand.")
+        .contains("Measure by hand: height.")
         .contains("Background: White, lit directly to Grey (4 min 30 s, then 10 min by itself)")
         .contains("Pictures Four stills, 4 pictures");
     assertThat(page.select("#rig-1").text())
@@ -328,7 +332,7 @@ class RunSheetsTest {
             plan.origin());
 
     assertThat(
-            read(new RunSheets(batch, broken, Paper.A4, SheetChoice.ALL).html())
+            read(new RunSheets(batch, broken, STAMP, Paper.A4, SheetChoice.ALL).html())
                 .select(".warning")
                 .text())
         .contains("Do not work from it");
@@ -365,7 +369,7 @@ class RunSheetsTest {
 
   /** With what a check is to have found. */
   static RunSheets sheets(Batch batch, Plan plan, List<Breach> breaches) {
-    return new RunSheets(batch, plan, Paper.A4, SheetChoice.ALL, new JobBreaches(breaches));
+    return new RunSheets(batch, plan, STAMP, Paper.A4, SheetChoice.ALL, new JobBreaches(breaches));
   }
 
   /** The layout alone: the sample plan is made by hand and does not keep every rule. */

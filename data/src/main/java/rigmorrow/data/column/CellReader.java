@@ -3,9 +3,6 @@ package rigmorrow.data.column;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,9 +12,9 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.data.problem.Place;
 import rigmorrow.data.problem.Problems;
+import rigmorrow.data.table.Table;
 import rigmorrow.data.table.TableCell;
 import rigmorrow.data.table.TableFault;
-import rigmorrow.data.table.TableOptions;
 import rigmorrow.model.shot.Gtin;
 import rigmorrow.model.shot.HeightSource;
 
@@ -50,17 +47,21 @@ public final class CellReader {
   private final Problems problems;
   private final LocalDate planDate;
   private final DecimalMark mark;
-  private final Map<String, Map<Unit, Integer>> converted = new LinkedHashMap<>();
-  private final Map<String, Integer> filledWithZeros = new LinkedHashMap<>();
+  private final TwoMeanings meanings;
+  private final CellNotes notes = new CellNotes();
 
   /**
    * @param planDate the day of a time without a date
    * @param mark of the numbers that are written as text
+   * @param header of the table
+   * @param table whose numbers settle what one of them means
    */
-  public CellReader(Problems problems, LocalDate planDate, DecimalMark mark) {
+  public CellReader(
+      Problems problems, LocalDate planDate, DecimalMark mark, Header header, Table table) {
     this.problems = problems;
     this.planDate = planDate;
     this.mark = mark;
+    this.meanings = new TwoMeanings(mark, header, table);
   }
 
   /**
@@ -105,31 +106,12 @@ public final class CellReader {
 
   /** One line for each column and unit that was converted. */
   public List<String> conversions() {
-    List<String> lines = new ArrayList<>();
-    converted.forEach(
-        (header, counts) ->
-            counts.forEach(
-                (unit, count) ->
-                    lines.add(
-                        "%s: %d value%s converted from %s to %s"
-                            .formatted(
-                                header,
-                                count,
-                                count == 1 ? "" : "s",
-                                unit.symbol(),
-                                unit.kind() == Column.Kind.MASS ? "kg" : "mm"))));
-    return lines;
+    return notes.conversions();
   }
 
-  /** One line for each column in which something was put right. */
+  /** One line for each column in which something was put right, settled, rounded or looks odd. */
   public List<String> remarks() {
-    List<String> lines = new ArrayList<>();
-    filledWithZeros.forEach(
-        (header, count) ->
-            lines.add(
-                "%s: zeros in front put back in %d number%s"
-                    .formatted(header, count, count == 1 ? "" : "s")));
-    return lines;
+    return notes.remarks();
   }
 
   /** A text as it is meant: without the formula that keeps its leading zeros (="00417"). */
@@ -176,7 +158,7 @@ public final class CellReader {
     for (int length : GTIN_LENGTHS) {
       String filled = "0".repeat(Math.max(0, length - text.length())) + text;
       if (Gtin.valid(filled)) {
-        filledWithZeros.merge(header.written(), 1, Integer::sum);
+        notes.filledWithZeros(header);
         return filled;
       }
     }
@@ -197,20 +179,36 @@ public final class CellReader {
     if (foreign || (unit == null && kind.unitNeeded())) {
       return refused(where, header, text, unitAsked(header));
     }
-    String unclear = numeral == null ? "" : unclear(numeral);
-    if (!unclear.isEmpty()) {
-      return refused(where, header, text, unclear);
+    if (numeral != null && numeral.ambiguous()) {
+      TwoMeanings.Settled settled =
+          meanings.settle(
+              numeral, header, unit, value -> kept(header.column(), inKeptUnit(value, unit)));
+      if (settled.value() == null) {
+        return refused(where, header, text, settled.why());
+      }
+      number = settled.value();
+      if (kept(header.column(), inKeptUnit(number, unit)) != null) {
+        notes.settled(header, where, numeral, number, settled.why());
+      }
+    } else if (numeral != null && !obeysMark(numeral)) {
+      return refused(where, header, text, "a number with a decimal " + mark.name());
     }
-    Object kept = kept(header.column(), unit == null ? number : unit.toKept(number));
+    BigDecimal exact = inKeptUnit(number, unit);
+    Object kept = kept(header.column(), exact);
     if (kept == null) {
       return refused(where, header, text, bounds(header.column()));
     }
     if (unit != null && !unit.kept()) {
-      converted
-          .computeIfAbsent(header.written(), key -> new EnumMap<>(Unit.class))
-          .merge(unit, 1, Integer::sum);
+      notes.converted(header, unit);
+    }
+    if (kept instanceof Integer mm && kind == Column.Kind.LENGTH) {
+      notes.kept(header, where, exact, mm);
     }
     return kept;
+  }
+
+  private static BigDecimal inKeptUnit(BigDecimal number, @Nullable Unit unit) {
+    return unit == null ? number : unit.toKept(number);
   }
 
   private @Nullable BigDecimal valueOf(@Nullable Numeral numeral) {
@@ -218,17 +216,9 @@ public final class CellReader {
     return numeral == null ? null : numeral.read(sign == null ? '.' : sign);
   }
 
-  /** Why a number cannot be read with the decimal mark there is; empty when it can. */
-  private String unclear(Numeral numeral) {
-    Character sign = mark.sign();
-    if (sign != null) {
-      boolean other = numeral.mark() != null && !numeral.mark().equals(sign);
-      return mark.given() && other ? "a number with a decimal " + TableOptions.name(sign) : "";
-    }
-    return numeral.ambiguous()
-        ? "%s0 or %s; or say which decimal mark the file has (%s)"
-            .formatted(numeral.written(), numeral.written().replaceAll("[.,]", ""), mark.option())
-        : "";
+  /** False when the user said which decimal mark the file has, and the number shows the other. */
+  private boolean obeysMark(Numeral numeral) {
+    return !mark.given() || numeral.mark() == null || numeral.mark().equals(mark.sign());
   }
 
   /** Sizes to the nearest millimetre, masses as they are, the rest whole; null if out of bounds. */

@@ -5,6 +5,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.data.table.Table;
 import rigmorrow.data.table.TableCell;
+import rigmorrow.data.table.TableOptions;
 import rigmorrow.data.table.TableRow;
 
 /**
@@ -37,5 +38,10 @@ public record DecimalMark(@Nullable Character sign, boolean given, boolean mixed
         given != null,
         shown.size() > 1,
         header.kind().option("decimal"));
+  }
+
+  /** The mark by its name; empty when it is not settled. */
+  String name() {
+    return sign == null ? "" : TableOptions.name(sign);
   }
 }

@@ -58,6 +58,18 @@ public record Numeral(String written, @Nullable Character mark, @Nullable BigDec
     return value == null;
   }
 
+  /**
+   * The comma or point of a number that could be two.
+   *
+   * @throws IllegalStateException when it has one meaning
+   */
+  char sign() {
+    if (!ambiguous()) {
+      throw new IllegalStateException(written + " has one meaning");
+    }
+    return written.indexOf(',') >= 0 ? ',' : '.';
+  }
+
   /** What it is when the decimal mark is this one. */
   public BigDecimal read(char decimalMark) {
     return value != null ? value : plain(written, decimalMark);

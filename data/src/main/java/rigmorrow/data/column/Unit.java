@@ -51,6 +51,11 @@ enum Unit {
     return amount.multiply(factor);
   }
 
+  /** True when a third decimal is a gram or a millimetre, which people do write. */
+  boolean thousandthsMeasured() {
+    return this == KG || this == M;
+  }
+
   /** True when an amount is kept as it is. */
   boolean kept() {
     return factor.compareTo(BigDecimal.ONE) == 0;

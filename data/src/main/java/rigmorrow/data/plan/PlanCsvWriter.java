@@ -48,14 +48,17 @@ public final class PlanCsvWriter {
           "promise",
           "must",
           "lateMinutes",
-          "reason");
+          "reason",
+          "plan");
 
   private final PlanClock clock;
   private final Map<String, ShotJob> jobsById = new HashMap<>();
   private final StringBuilder text = new StringBuilder();
+  private final String which;
 
-  private PlanCsvWriter(PlanClock clock, ShotList list) {
+  private PlanCsvWriter(PlanClock clock, ShotList list, String which) {
     this.clock = clock;
+    this.which = which;
     list.jobs().forEach(job -> jobsById.put(job.id(), job));
   }
 
@@ -64,10 +67,11 @@ public final class PlanCsvWriter {
    *
    * @param plan what is planned
    * @param list the shot list it was made for, for article, name and promise
+   * @param which plan it is, in words, in every row: rows are sorted, cut and pasted; may be empty
    */
-  public static String write(Plan plan, ShotList list) {
+  public static String write(Plan plan, ShotList list, String which) {
     PlanClock clock = new PlanClock(plan.zone(), plan.date(), plan.days());
-    return new PlanCsvWriter(clock, list).table(plan);
+    return new PlanCsvWriter(clock, list, which).table(plan);
   }
 
   /** The headings of the table, in order. */
@@ -99,6 +103,7 @@ public final class PlanCsvWriter {
     promise(cells, job.job());
     cells.add(String.valueOf((job.lateSeconds() + 59) / 60));
     cells.add("");
+    cells.add(which);
     row(cells);
   }
 
@@ -112,6 +117,7 @@ public final class PlanCsvWriter {
     promise(cells, job.job());
     cells.add("");
     cells.add(String.join(" ", job.sentences()));
+    cells.add(which);
     row(cells);
   }
 

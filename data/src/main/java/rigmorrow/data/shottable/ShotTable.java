@@ -29,7 +29,7 @@ public final class ShotTable {
       Table table, Floor floor, ShotTableOptions options, Problems problems) throws InputException {
     Header header = new Header(table, TableKind.SHOT_LIST, floor.attributes(), problems);
     DecimalMark mark = DecimalMark.settle(options.table().decimalMark(), header, table);
-    CellReader cells = new CellReader(problems, options.date(), mark);
+    CellReader cells = new CellReader(problems, options.date(), mark, header, table);
     List<ShotJob> jobs = new JobRows(header, floor, problems, cells).jobs(table);
     problems.throwIfAny();
     return new ShotTableReading(

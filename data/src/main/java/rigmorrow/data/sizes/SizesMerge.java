@@ -68,7 +68,7 @@ public final class SizesMerge {
       throws InputException {
     Header header = new Header(table, TableKind.SIZES, List.of(), problems);
     DecimalMark mark = DecimalMark.settle(options.decimalMark(), header, table);
-    CellReader cells = new CellReader(problems, list.date(), mark);
+    CellReader cells = new CellReader(problems, list.date(), mark, header, table);
     Map<String, MeasuredArticle> articles =
         new SizesRows(table, header, cells, problems).articles();
     problems.throwIfAny();

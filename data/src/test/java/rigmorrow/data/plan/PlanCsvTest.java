@@ -16,7 +16,8 @@ import rigmorrow.data.samples.Samples;
 
 class PlanCsvTest {
   private final String text =
-      PlanCsvWriter.write(SamplePlans.tiny(LocalDate.of(2026, 11, 26)), Samples.tinyShots());
+      PlanCsvWriter.write(
+          SamplePlans.tiny(LocalDate.of(2026, 11, 26)), Samples.tinyShots(), "Version 3");
 
   @Test
   void writesOneRowForEachJobPlannedOrLeftOut() throws Exception {
@@ -42,10 +43,11 @@ class PlanCsvTest {
             "2026-11-26 15:00:00",
             "yes",
             "2",
-            "");
+            "",
+            "Version 3");
     assertThat(rows().get(3))
         .startsWith("", "", "unknown-size")
-        .endsWith("Length is not known. Mass is not known.");
+        .endsWith("Length is not known. Mass is not known.", "Version 3");
   }
 
   @Test

@@ -59,7 +59,12 @@ class ShotTableTest {
                 List.of(
                     "Længde (cm): 2 values converted from cm to mm",
                     "Bredde (cm): 3 values converted from cm to mm"),
-                List.of()));
+                List.of(
+                    "Vægt (kg): 1 number with two meanings was read, 1,234 as 1.234 (row 2, column"
+                        + " G), since the file has a decimal comma",
+                    "Højde [mm]: 1 number with two meanings was read, 1.100 as 1100 (row 3, column"
+                        + " F), since row 5, column D has 1.234,5",
+                    "Længde (cm): 1 size was rounded, 1234.5 to 1235 mm (row 5, column D)")));
   }
 
   @Test
@@ -132,7 +137,10 @@ class ShotTableTest {
   void letsTheOtherNumbersOfTheFileSettleTheDecimalMark() throws Exception {
     String sheet = "Article;Recipe;Mass (kg);Height (mm)\n1;spin-36;1,234;%s\n";
     assertThat(mass(read(sheet.formatted("12,5"), TableOptions.FIND))).isEqualTo(1.234);
-    assertThat(mass(read(sheet.formatted("12.5"), TableOptions.FIND))).isEqualTo(1_234);
+    assertThatThrownBy(() -> read(sheet.formatted("12.5"), TableOptions.FIND))
+        .as("a decimal point elsewhere is no proof that the comma divides thousands")
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("row 2, column C, Mass (kg): '1,234'; accepted: 1.2340 or 1234");
     assertThatThrownBy(() -> read(sheet.formatted("12"), TableOptions.FIND))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("row 2, column C, Mass (kg): '1,234'; accepted: 1,2340 or 1234");

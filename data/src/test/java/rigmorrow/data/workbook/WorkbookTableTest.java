@@ -36,7 +36,9 @@ class WorkbookTableTest {
     assertThat(reading.notes().lines())
         .containsExactly(
             "sheet 'Tomorrow', decimal mark not settled by the file",
-            "Height (cm): 2 values converted from cm to mm");
+            "Height (cm): 2 values converted from cm to mm",
+            "Height (cm): 1 size was rounded, 123.45 to 123 mm (sheet 'Tomorrow', row 2, column"
+                + " C)");
   }
 
   @Test

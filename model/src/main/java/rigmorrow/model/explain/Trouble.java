@@ -11,8 +11,9 @@ import rigmorrow.model.shot.ShotJob;
  * @param times of the job; null when it is left out
  * @param change for a late job the one change that takes its pictures soonest; null when none does,
  *     and for a job that is left out
- * @param best for a job that is left out the best place of all rigs; null when it fits none, and
- *     for a late job
+ * @param best for a job that is left out the best place of all rigs; null when it fits none. For a
+ *     late job the cheapest other place that makes the plan better, else the cheapest at which the
+ *     job is less late and no more rules are broken; null when there is none
  * @param placesTried how many places were decoded
  */
 public record Trouble(

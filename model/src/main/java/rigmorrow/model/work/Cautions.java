@@ -3,6 +3,7 @@ package rigmorrow.model.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.Rig;
@@ -27,6 +28,7 @@ final class Cautions {
     if (item.glass()) {
       cautions.add("Glass: check for cracks, wear cut-resistant gloves, clear the turning circle.");
     }
+    tipping(item).ifPresent(cautions::add);
     Hanging hanging = item.hanging();
     if (hanging != null) {
       cautions.add(
@@ -61,6 +63,30 @@ final class Cautions {
     }
     cautions.addAll(rig.cautions());
     return List.copyOf(cautions);
+  }
+
+  /** Only of an offset that was given: the floor's own says how well things are placed. */
+  private static Optional<String> tipping(Item item) {
+    Integer offset = item.offsetMm();
+    if (offset == null || item.hangsFree()) {
+      return Optional.empty();
+    }
+    ItemGeometry geometry = ItemGeometry.of(item);
+    return geometry.tipsAt(offset)
+        ? Optional.of(
+            text(
+                "Stands off its base: centre of mass %d mm off the middle, half its base is %s mm."
+                    + " Secure it against tipping before you let go, and do not turn it until it"
+                    + " is; local rules come first.",
+                offset, half(geometry.halfBaseMm())))
+        : Optional.empty();
+  }
+
+  /** Half of a whole number. */
+  private static String half(double millimetres) {
+    return millimetres == Math.rint(millimetres)
+        ? text("%.0f", millimetres)
+        : text("%.1f", millimetres);
   }
 
   private static String heavy(LiftAdvice lift) {

@@ -38,4 +38,16 @@ public record ItemGeometry(
         Math.min(baseLength, baseWidth) / 2,
         centre);
   }
+
+  /**
+   * True when a centre of mass so far off the middle of the base lies outside of it. A body that
+   * stands free tips when the vertical through its centre of mass leaves its base of support
+   * (statics, in any textbook of mechanics). Which way the centre is off is not known, so the
+   * narrower side counts.
+   *
+   * @param offsetMm from the middle of the base, level; 0 or more
+   */
+  public boolean tipsAt(double offsetMm) {
+    return offsetMm > halfBaseMm;
+  }
 }

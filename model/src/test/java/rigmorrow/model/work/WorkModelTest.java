@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import rigmorrow.model.FloorBuilder;
@@ -125,6 +126,25 @@ class WorkModelTest {
   void anUnmeasuredItemIsNeverGuessed() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> work(new JobBuilder("j").item(new ItemBuilder().massKg(null))));
+  }
+
+  @Test
+  void saysWhatStandsOffItsBaseAndOnlyOfAnOffsetThatWasGiven() {
+    ItemBuilder box = new ItemBuilder().size(300, 101, 400).massKg(2.0);
+    assertThat(cautions(box)).noneMatch(text -> text.contains("base"));
+    assertThat(cautions(box.offsetMm(50))).noneMatch(text -> text.contains("base"));
+    assertThat(cautions(box.offsetMm(51)))
+        .contains(
+            "Stands off its base: centre of mass 51 mm off the middle, half its base is 50.5 mm."
+                + " Secure it against tipping before you let go, and do not turn it until it is;"
+                + " local rules come first.");
+    assertThat(cautions(box.hanging(new Hanging(2, 900, false))))
+        .as("what hangs free has no base")
+        .noneMatch(text -> text.contains("base"));
+  }
+
+  private static List<String> cautions(ItemBuilder item) {
+    return work(new JobBuilder("j").item(item)).cautions();
   }
 
   private static double captureTermsSum(JobWork work) {

@@ -152,7 +152,8 @@ public final class Explainer {
                   .filter(one -> one.change().kind() != Change.Kind.FIRST_ON_RIG)
                   .findFirst()
                   .orElse(null);
-      return new Trouble(job, Explanation.Status.PLANNED, times, soonest, null, 0);
+      Move helpful = RigAnswers.helpful(new RigAnswers(question).all(), question.now(), job.id());
+      return new Trouble(job, Explanation.Status.PLANNED, times, soonest, helpful, 0);
     }
     JobFit fit = question.fit();
     List<RigAnswer> rigs = new RigAnswers(question).all();

@@ -10,6 +10,7 @@ import rigmorrow.model.explain.Cost;
 import rigmorrow.model.explain.LateChange;
 import rigmorrow.model.explain.Move;
 import rigmorrow.model.explain.RigAnswer;
+import rigmorrow.model.explain.Standing;
 import rigmorrow.model.fit.RigFit;
 import rigmorrow.model.floor.Rig;
 import rigmorrow.model.plan.Breach;
@@ -132,6 +133,26 @@ final class RigAnswers {
         .mapToLong(Breach::amount)
         .max()
         .orElse(0);
+  }
+
+  /**
+   * The cheapest place that makes the plan better; else the cheapest at which the job is less late
+   * and no more rules are broken. Null when there is none that needs no pin lifted.
+   */
+  static @Nullable Move helpful(List<RigAnswer> answers, Timed now, String job) {
+    Move cheapest = cheapest(answers);
+    if (cheapest == null || cheapest.standing() == Standing.BETTER) {
+      return cheapest;
+    }
+    int late = now.times(job).lateSeconds();
+    return answers.stream()
+        .filter(answer -> !answer.withoutItsPin())
+        .map(RigAnswer::best)
+        .filter(java.util.Objects::nonNull)
+        .filter(move -> move.times().lateSeconds() < late)
+        .filter(move -> move.cost().hard() <= now.cost().hard())
+        .min(Comparator.comparing(Move::cost, Cost.CHEAPEST))
+        .orElse(null);
   }
 
   /** The best place of all rigs that need no pin lifted; null when there is none. */

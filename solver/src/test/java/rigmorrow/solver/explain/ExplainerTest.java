@@ -318,6 +318,12 @@ class ExplainerTest {
       if (trouble.best() != null) {
         assertThat(answer.rigs()).extracting(RigAnswer::best).contains(trouble.best());
       }
+      if (trouble.best() != null && trouble.times() != null) {
+        boolean lessLate =
+            trouble.best().times().lateSeconds() < trouble.times().lateSeconds()
+                && trouble.best().cost().hard() <= answer.cost().hard();
+        assertThat(trouble.best().standing() == Standing.BETTER || lessLate).isTrue();
+      }
     }
   }
 

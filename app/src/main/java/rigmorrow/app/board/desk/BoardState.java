@@ -2,6 +2,7 @@ package rigmorrow.app.board.desk;
 
 import java.time.Instant;
 import java.util.List;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.model.plan.Breach;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
@@ -22,4 +23,11 @@ public record BoardState(
   public BoardState {
     breaches = List.copyOf(breaches);
   }
+
+  /**
+   * A plan that is handed out, with what its papers say of it, both of one moment.
+   *
+   * @param stamp which plan it is
+   */
+  public record Handed(BoardState state, PlanStamp stamp) {}
 }

@@ -224,6 +224,15 @@ public final class Desk implements AutoCloseable {
   }
 
   /**
+   * A plan with what its papers say of it; 0 for the plan there is.
+   *
+   * @throws IllegalArgumentException when there is no such version
+   */
+  public BoardState.Handed handed(int version) {
+    return keeper.read(history -> version == 0 ? history.handed() : history.handed(version, false));
+  }
+
+  /**
    * A plan that was put by with its cost, both of one moment; 0 for the plan there is.
    *
    * @throws IllegalArgumentException when there is no such version
@@ -240,10 +249,10 @@ public final class Desk implements AutoCloseable {
    * @throws UncheckedIOException when the files cannot be written
    */
   public void publish(int version) {
-    BoardState state = keeper.read(history -> history.version(version).state());
+    BoardState.Handed handed = keeper.read(history -> history.handed(version, true));
     synchronized (published) { // Not the keeper: sheets take seconds, and touches go on.
       try {
-        published.write(version, state.batch(), state.plan());
+        published.write(version, handed.state().batch(), handed.state().plan(), handed.stamp());
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }

@@ -5,13 +5,14 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.board.store.BoardStore;
+import rigmorrow.app.board.store.Stamps;
 import rigmorrow.app.board.store.Step;
 import rigmorrow.app.board.store.StoredState;
 import rigmorrow.app.board.store.StoredVersion;
@@ -25,7 +26,6 @@ import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlanBounds;
 import rigmorrow.model.plan.PlanOrigin;
 import rigmorrow.model.shot.Batch;
-import rigmorrow.model.shot.ShotList;
 import rigmorrow.model.verify.PlanChecker;
 import rigmorrow.solver.HandTimer;
 import rigmorrow.solver.hand.Timed;
@@ -49,6 +49,7 @@ final class History implements AutoCloseable {
           .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS);
 
   private final BoardStore store;
+  private final Stamps stamps;
   private final Clock clock;
   private final Map<Long, Kept> remembered =
       new LinkedHashMap<>(16, 0.75f, true) {
@@ -73,6 +74,7 @@ final class History implements AutoCloseable {
    */
   History(BoardStore store, Step last, Clock clock) {
     this.store = store;
+    this.stamps = new Stamps(store);
     this.clock = clock;
     this.step = last;
     StoredState state = store.state(last.state());
@@ -128,7 +130,7 @@ final class History implements AutoCloseable {
                 batch,
                 orders,
                 timed.plan().origin(),
-                bounds == null ? carried(batch, timed.plan()) : bounds,
+                bounds == null ? now.boundsFor(batch, timed.plan()) : bounds,
                 touch == null ? null : json(touch),
                 sentence,
                 clock.instant()));
@@ -209,6 +211,30 @@ final class History implements AutoCloseable {
         .orElseThrow(() -> new IllegalArgumentException("There is no version " + number + "."));
   }
 
+  /** The plan there is with what its papers say of it. */
+  BoardState.Handed handed() {
+    BoardState state = now.state();
+    return new BoardState.Handed(
+        state, stamps.ofState(now.id(), step.revision(), state.at(), zone(state)));
+  }
+
+  /**
+   * A version with what its papers say of it.
+   *
+   * @param toPublish true when they are about to be published
+   * @throws IllegalArgumentException when there is no such version
+   */
+  BoardState.Handed handed(int number, boolean toPublish) {
+    BoardState state = version(number).state();
+    ZoneId zone = zone(state);
+    return new BoardState.Handed(
+        state, toPublish ? stamps.ofPublished(number, zone) : stamps.ofVersion(number, zone));
+  }
+
+  private static ZoneId zone(BoardState state) {
+    return state.batch().floor().zone();
+  }
+
   void published(int number) {
     store.publish(number, clock.instant());
   }
@@ -262,27 +288,6 @@ final class History implements AutoCloseable {
 
   static List<Breach> breaches(Batch batch, Plan plan) {
     return plan.figures().hard() == 0 ? List.of() : PlanChecker.check(batch, plan);
-  }
-
-  /**
-   * The bounds of the plan there is, where they hold for the next one too: the same jobs, at most
-   * more pins, and no more left out.
-   */
-  private @Nullable PlanBounds carried(Batch batch, Plan plan) {
-    PlanBounds bounds = now.state().plan().bounds();
-    ShotList before = now.batch().shotList();
-    ShotList after = batch.shotList();
-    boolean holds =
-        bounds != null
-            && plan.figures().hard() == 0
-            && plan.figures().leftOutPoints() <= now.state().plan().figures().leftOutPoints()
-            && batch.floor().equals(now.batch().floor())
-            && after.date().equals(before.date())
-            && after.days() == before.days()
-            && after.jobs().equals(before.jobs())
-            && Set.copyOf(after.heldBack()).equals(Set.copyOf(before.heldBack()))
-            && Set.copyOf(after.pins()).containsAll(before.pins());
-    return holds ? bounds : null;
   }
 
   private static String json(Touch touch) {

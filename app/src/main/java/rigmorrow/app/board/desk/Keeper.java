@@ -171,8 +171,9 @@ final class Keeper implements AutoCloseable {
 
   private Glance look() {
     changes++;
+    BoardState.Handed now = history.handed();
     return new Glance(
-        history.now().state(), history.undoSentence(), history.redoSentence(), changes);
+        now.state(), now.stamp(), history.undoSentence(), history.redoSentence(), changes);
   }
 
   /** Has the bounds of the plan there is worked out where nobody knows them. */

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import rigmorrow.app.board.desk.BoardState;
+import rigmorrow.app.board.desk.BoardState.Handed;
 import rigmorrow.app.calendar.CalendarFile;
 import rigmorrow.app.calendar.Calendars;
 import rigmorrow.app.labels.LabelGrid;
@@ -28,50 +29,53 @@ public enum HandOut {
   /** Run sheets to be read in a browser. */
   RUN_SHEETS_HTML("run-sheets.html", "text/html") {
     @Override
-    public byte[] bytes(BoardState state, Instant stamp) {
-      return utf8(sheets(state).html());
+    public byte[] bytes(Handed handed, Instant stamp) {
+      return utf8(sheets(handed).html());
     }
   },
   /** Run sheets to be printed. */
   RUN_SHEETS_PDF("run-sheets.pdf", "application/pdf") {
     @Override
-    public byte[] bytes(BoardState state, Instant stamp) {
-      return sheets(state).pdf().bytes();
+    public byte[] bytes(Handed handed, Instant stamp) {
+      return sheets(handed).pdf().bytes();
     }
   },
   /** The plan for spreadsheets. */
   PLAN_CSV("plan.csv", "text/csv") {
     @Override
-    public byte[] bytes(BoardState state, Instant stamp) {
-      return utf8(PlanCsvWriter.write(state.plan(), state.batch().shotList()));
+    public byte[] bytes(Handed handed, Instant stamp) {
+      return utf8(
+          PlanCsvWriter.write(
+              handed.state().plan(), handed.state().batch().shotList(), handed.stamp().whole()));
     }
   },
   /** The plan as a file that our commands read. */
   PLAN_JSON("plan.json", "application/json") {
     @Override
-    public byte[] bytes(BoardState state, Instant stamp) {
-      return utf8(PlanJsonWriter.write(state.plan()));
+    public byte[] bytes(Handed handed, Instant stamp) {
+      return utf8(PlanJsonWriter.write(handed.state().plan()));
     }
   },
   /** The shot list with pins, as a file that our commands read. */
   SHOT_LIST("shot-list.json", "application/json") {
     @Override
-    public byte[] bytes(BoardState state, Instant stamp) {
-      return utf8(ShotJsonWriter.write(state.batch().shotList(), Trees.Notation.JSON));
+    public byte[] bytes(Handed handed, Instant stamp) {
+      return utf8(ShotJsonWriter.write(handed.state().batch().shotList(), Trees.Notation.JSON));
     }
   },
   /** A calendar for each rig and operator. */
   CALENDARS("calendars.zip", "application/zip") {
     @Override
-    public byte[] bytes(BoardState state, Instant stamp) {
-      return zip(state, stamp);
+    public byte[] bytes(Handed handed, Instant stamp) {
+      return zip(handed, stamp);
     }
   },
   /** Labels for the samples. */
   LABELS("labels.pdf", "application/pdf") {
     @Override
-    public byte[] bytes(BoardState state, Instant stamp) {
+    public byte[] bytes(Handed handed, Instant stamp) {
       LabelGrid grid = new LabelGrid(Paper.A4, LABEL_COLUMNS, LABEL_ROWS);
+      BoardState state = handed.state();
       return new Labels(state.batch().shotList(), state.batch().floor().name(), grid).pdf().bytes();
     }
   };
@@ -125,19 +129,23 @@ public enum HandOut {
   /**
    * The file.
    *
+   * @param handed the plan, and which one it is
    * @param stamp when it is made; a later calendar counts more
    */
-  public abstract byte[] bytes(BoardState state, Instant stamp);
+  public abstract byte[] bytes(Handed handed, Instant stamp);
 
-  private static RunSheets sheets(BoardState state) {
-    return new RunSheets(state.batch(), state.plan(), Paper.A4, SheetChoice.ALL);
+  private static RunSheets sheets(Handed handed) {
+    BoardState state = handed.state();
+    return new RunSheets(state.batch(), state.plan(), handed.stamp(), Paper.A4, SheetChoice.ALL);
   }
 
-  private static byte[] zip(BoardState state, Instant stamp) {
+  private static byte[] zip(Handed handed, Instant stamp) {
+    BoardState state = handed.state();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
       for (CalendarFile file :
-          new Calendars(state.batch(), state.plan(), stamp).files(SheetChoice.ALL)) {
+          new Calendars(state.batch(), state.plan(), handed.stamp(), stamp)
+              .files(SheetChoice.ALL)) {
         ZipEntry entry = new ZipEntry(file.name());
         entry.setTimeLocal(stamp.atZone(ZoneOffset.UTC).toLocalDateTime());
         zip.putNextEntry(entry);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import rigmorrow.app.board.desk.BoardState;
+import rigmorrow.app.board.desk.BoardState.Handed;
 import rigmorrow.app.board.handout.ChartRow.Bar;
 import rigmorrow.app.board.handout.ChartRow.Mark;
 import rigmorrow.app.print.Drawing;
@@ -16,6 +17,7 @@ import rigmorrow.app.print.PrintableText;
 import rigmorrow.app.report.JobBreaches;
 import rigmorrow.app.report.PlanText;
 import rigmorrow.app.runsheet.chart.LaneKind;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.model.time.PlanClock;
 import rigmorrow.model.time.Span;
@@ -28,7 +30,7 @@ public final class PlanChart {
   private static final int LEFT = 330;
   private static final int WIDTH = 2200;
   private static final int RIGHT = 40;
-  private static final int TOP = 120;
+  private static final int TOP = 150;
   private static final int LANE = 36;
   private static final int ROW = 88;
   private static final int LABEL_LINES = 2;
@@ -44,15 +46,17 @@ public final class PlanChart {
       DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
   private final BoardState state;
+  private final PlanStamp stamp;
   private final TimeText times;
   private final StringBuilder svg = new StringBuilder();
   private double y = TOP;
 
   /**
-   * @param state whose plan to draw
+   * @param handed the plan to draw, and which one it is
    */
-  public PlanChart(BoardState state) {
-    this.state = state;
+  public PlanChart(Handed handed) {
+    this.state = handed.state();
+    this.stamp = handed.stamp();
     this.times = new TimeText(PlanClock.of(state.batch()));
   }
 
@@ -96,10 +100,11 @@ public final class PlanChart {
 
   private void heading() {
     text(0, 32, FONT + 8, "bold", title());
-    text(0, 66, FONT, "normal", "Times in " + times.zone() + ". " + PlanText.ADVICE);
+    text(0, 66, FONT, "bold", stamp.line());
+    text(0, 96, FONT, "normal", "Times in " + times.zone() + ". " + PlanText.ADVICE);
     String warning = new JobBreaches(state.breaches()).warning();
     if (!warning.isEmpty()) {
-      text(0, 100, FONT, "bold", warning);
+      text(0, 130, FONT, "bold", warning);
     }
   }
 

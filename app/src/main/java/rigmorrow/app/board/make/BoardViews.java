@@ -51,6 +51,7 @@ public final class BoardViews {
         Figures.of(batch, plan),
         CrewHours.of(crew, clock.horizonSeconds()),
         Breaches.of(state.breaches()),
+        glance.stamp().whole(),
         glance.undo(),
         glance.redo(),
         searching,

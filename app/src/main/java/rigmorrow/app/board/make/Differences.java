@@ -5,18 +5,20 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.board.desk.BoardState;
 import rigmorrow.app.board.desk.Kept;
 import rigmorrow.app.board.view.VersionView.DifferenceView;
 import rigmorrow.app.board.view.VersionView.MoveView;
 import rigmorrow.app.explain.CostChanges;
-import rigmorrow.app.report.Times;
+import rigmorrow.app.report.Durations;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.Pin;
@@ -42,6 +44,7 @@ public final class Differences {
   private final Map<String, Placed> old;
   private final Map<String, Placed> now;
 
+  private final Set<String> inBoth;
   private final boolean sameDays;
 
   /** Where a job is; equal where nobody would see a difference. */
@@ -55,6 +58,8 @@ public final class Differences {
     this.now = placed(after);
     ShotList first = before.batch().shotList();
     ShotList second = after.batch().shotList();
+    this.inBoth = new HashSet<>(byId(before).keySet());
+    inBoth.retainAll(byId(after).keySet());
     this.sameDays = first.date().equals(second.date()) && first.days() == second.days();
   }
 
@@ -66,7 +71,7 @@ public final class Differences {
     return new DifferenceView(
         Figures.of(before.batch(), before.plan()),
         Figures.of(after.batch(), after.plan()),
-        CostChanges.of(first.cost(), second.cost(), Times.of(after.batch())),
+        CostChanges.of(first.cost(), second.cost(), before.plan(), after.plan(), after.batch()),
         differences.moves());
   }
 
@@ -80,10 +85,34 @@ public final class Differences {
     for (ShotJob job : jobs.values()) {
       String sentence = sentence(job.id(), inFirst.get(job.id()), inSecond.get(job.id()));
       if (sentence != null) {
-        moves.add(new MoveView(job.id(), job.name(), sentence));
+        moves.add(new MoveView(job.id(), job.name(), group(job.id()), sentence));
       }
     }
     return moves;
+  }
+
+  /** Jobs of one group are told together: the same happens to them. */
+  private String group(String id) {
+    Placed was = old.get(id);
+    Placed is = now.get(id);
+    if (!inBoth.contains(id)) {
+      return "Only in one of the shot lists";
+    }
+    if (Objects.equals(was, is)) {
+      return "Where they were, with another promise, weight or pin";
+    }
+    if (was == null) {
+      return is == null ? "Left out in both" : "Taken in, to " + is.rig();
+    }
+    if (is == null) {
+      return "Left out now, from " + was.rig();
+    }
+    if (!was.rig().equals(is.rig())) {
+      return "From " + was.rig() + " to " + is.rig();
+    }
+    return "On "
+        + is.rig()
+        + (was.place() == is.place() ? ", at another time" : ", at another place");
   }
 
   /** What is otherwise with a job; null when nothing is. */
@@ -126,7 +155,7 @@ public final class Differences {
             placed.place() + 1,
             time(start),
             sameDay ? end.format(HOUR) : time(end),
-            placed.lateSeconds() == 0 ? "" : ", " + Times.exact(placed.lateSeconds()) + " late");
+            placed.lateSeconds() == 0 ? "" : ", " + Durations.late(placed.lateSeconds()) + " late");
   }
 
   private String due(@Nullable Promise promise) {

@@ -50,9 +50,13 @@ public final class Figures {
         kept,
         figures.changeoverSeconds(),
         figures.finishedAt(),
-        bounds == null ? null : BoundText.of(figures, bounds),
+        bounds == null ? null : BoundText.of(figures, bounds, heldBack(batch)),
         bounds == null ? null : bounds.softPoints(),
         method(plan.origin()));
+  }
+
+  private static int heldBack(Batch batch) {
+    return batch.shotList().heldBack().size();
   }
 
   private static String method(PlanOrigin origin) {
@@ -64,7 +68,7 @@ public final class Figures {
                   Counted.of(origin.solvers(), "search", "searches side by side"),
                   origin.seed(),
                   origin.stopped());
-      case "hand" -> "Changed by hand; times are the decoder's.";
+      case "hand" -> "Changed by hand.";
       default -> "Made by: " + origin.method() + ".";
     };
   }

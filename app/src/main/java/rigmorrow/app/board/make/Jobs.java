@@ -89,6 +89,7 @@ final class Jobs {
         seconds(job.leavesAt()),
         job.note(),
         ItemText.measures(job.item()),
+        ItemText.loading(job.item()),
         fit.rigs().stream().filter(RigFit::fits).map(RigFit::rig).toList(),
         names.setup(requests.getOrDefault(job.id(), Setup.ANY)).stream()
             .map(fact -> fact.label() + ": " + fact.value())

@@ -97,10 +97,10 @@ final class Placings {
   private static String step(ChangeoverStep step) {
     return step.text()
         + ", "
-        + TimeText.duration(step.attendedSeconds())
+        + TimeText.exact(step.attendedSeconds())
         + (step.unattendedSeconds() == 0
             ? ""
-            : ", then " + TimeText.duration(step.unattendedSeconds()) + " by itself")
+            : ", then " + TimeText.exact(step.unattendedSeconds()) + " by itself")
         + (step.people() > 1 ? ", " + step.people() + " people" : "");
   }
 

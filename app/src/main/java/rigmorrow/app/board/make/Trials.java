@@ -5,7 +5,6 @@ import rigmorrow.app.board.desk.BoardState;
 import rigmorrow.app.board.desk.Tried;
 import rigmorrow.app.board.view.TriedView;
 import rigmorrow.app.explain.CostChanges;
-import rigmorrow.app.report.Times;
 import rigmorrow.model.explain.Cost;
 import rigmorrow.model.explain.Standing;
 import rigmorrow.model.plan.LeftOut;
@@ -43,7 +42,7 @@ public final class Trials {
         tried.sentence(),
         Figures.of(before.batch(), before.plan()),
         Figures.of(batch, after),
-        CostChanges.of(tried.costBefore(), cost, Times.of(batch)),
+        CostChanges.of(tried.costBefore(), cost, before.plan(), after, batch),
         cost.against(tried.costBefore()).name(),
         Breaches.of(tried.breaches()),
         new Placings(batch).changed(before.plan(), after),

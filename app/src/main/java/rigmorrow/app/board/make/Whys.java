@@ -23,13 +23,13 @@ public final class Whys {
    */
   public Whys(BoardState state) {
     this.revision = state.revision();
-    this.sentences = new ExplainSentences(state.batch());
+    this.sentences = new ExplainSentences(state.batch(), state.plan().origin());
   }
 
   /** The answer about one job. */
   public WhyView of(Explanation answer) {
     List<SectionView> sections =
-        sentences.of(answer).stream()
+        sentences.about(answer).stream()
             .map(section -> new SectionView(section.heading(), section.sentences()))
             .toList();
     return new WhyView(
@@ -42,14 +42,21 @@ public final class Whys {
 
   /** Jobs that are late or left out, a sentence each. */
   public TroublesView of(List<Trouble> troubles) {
-    return new TroublesView(
-        revision,
-        troubles.stream()
-            .map(
-                trouble ->
-                    new TroubleView(
-                        trouble.job().id(), trouble.job().name(), sentences.of(trouble)))
-            .toList());
+    return new TroublesView(revision, troubles.stream().map(this::trouble).toList());
+  }
+
+  private static String capital(String sentence) {
+    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+  }
+
+  private TroubleView trouble(Trouble trouble) {
+    Move best = trouble.times() == null ? null : trouble.best();
+    return new TroubleView(
+        trouble.job().id(),
+        trouble.job().name(),
+        capital(sentences.withoutName(trouble)),
+        best == null ? null : best.times().rig(),
+        best == null ? null : best.times().place());
   }
 
   private RigAnswerView rig(Explanation answer, RigAnswer rig) {

@@ -10,7 +10,7 @@ import rigmorrow.app.board.api.Exchange;
 import rigmorrow.app.board.api.Parameter;
 import rigmorrow.app.board.api.Refusal;
 import rigmorrow.app.board.api.Route;
-import rigmorrow.app.board.desk.BoardState;
+import rigmorrow.app.board.desk.BoardState.Handed;
 import rigmorrow.app.board.desk.Desk;
 import rigmorrow.app.board.handout.HandOut;
 import rigmorrow.app.board.handout.PlanChart;
@@ -72,11 +72,12 @@ public final class HandOutRoutes {
         HandOut.of(context.pathParam("name"))
             .orElseThrow(() -> Refusal.unknown("There is no such file to hand out."));
     int version = version(context);
-    BoardState state = VersionRoutes.state(desk, version);
-    byte[] bytes = file.bytes(state, clock.instant());
+    Handed handed = VersionRoutes.handed(desk, version);
+    byte[] bytes = file.bytes(handed, clock.instant());
     String how = file.shown() ? "inline" : "attachment";
     context.header(
-        "Content-Disposition", how + "; filename=\"" + file.savedAs(state, version) + "\"");
+        "Content-Disposition",
+        how + "; filename=\"" + file.savedAs(handed.state(), version) + "\"");
     context.header("Content-Security-Policy", DOCUMENT_POLICY);
     boolean text = file.contentType().startsWith("text/");
     context.contentType(file.contentType() + (text ? "; charset=utf-8" : "")).result(bytes);
@@ -87,8 +88,8 @@ public final class HandOutRoutes {
     if (by != null && !by.equals("rig") && !by.equals("crew")) {
       throw Refusal.malformed("by is another word; accepted: rig or crew.");
     }
-    BoardState state = VersionRoutes.state(desk, version(context));
-    String drawing = new PlanChart(state).svg("crew".equals(by));
+    String drawing =
+        new PlanChart(VersionRoutes.handed(desk, version(context))).svg("crew".equals(by));
     context.header("Content-Security-Policy", DOCUMENT_POLICY);
     context.contentType("image/svg+xml").result(drawing);
   }

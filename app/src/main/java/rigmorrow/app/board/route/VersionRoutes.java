@@ -15,6 +15,7 @@ import rigmorrow.app.board.api.Requests.NothingRequest;
 import rigmorrow.app.board.api.Requests.RevisionRequest;
 import rigmorrow.app.board.api.Route;
 import rigmorrow.app.board.desk.BoardState;
+import rigmorrow.app.board.desk.BoardState.Handed;
 import rigmorrow.app.board.desk.Desk;
 import rigmorrow.app.board.desk.Version;
 import rigmorrow.app.board.make.Differences;
@@ -24,6 +25,7 @@ import rigmorrow.app.board.view.FiguresView;
 import rigmorrow.app.board.view.VersionView;
 import rigmorrow.app.board.view.VersionView.DifferenceView;
 import rigmorrow.app.board.view.VersionsView;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.model.plan.Plan;
 
 /** Plans that were put by: list, put by, publish, bring back, compare. */
@@ -88,14 +90,14 @@ public final class VersionRoutes {
   }
 
   /**
-   * The plan of a version that a request names.
+   * The plan of a version that a request names, with what its papers say of it.
    *
    * @param number 0 for the plan there is
    * @throws Refusal when there is none
    */
-  static BoardState state(Desk desk, int number) {
+  static Handed handed(Desk desk, int number) {
     requireKnown(desk, number);
-    return desk.state(number);
+    return desk.handed(number);
   }
 
   private static void requireKnown(Desk desk, int number) {
@@ -167,7 +169,18 @@ public final class VersionRoutes {
       seen.put(version.number(), known);
     }
     return new VersionView(
-        version.number(), version.note(), known.at(), version.published(), known.figures());
+        version.number(),
+        version.note(),
+        known.at(),
+        PlanStamp.ofVersion(
+                version.number(),
+                version.note(),
+                version.at(),
+                desk.now().batch().floor().zone(),
+                version.published())
+            .whole(),
+        version.published(),
+        known.figures());
   }
 
   private Seen look(Version version, long change) {

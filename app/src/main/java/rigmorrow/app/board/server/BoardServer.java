@@ -5,6 +5,9 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.util.JavalinBindException;
+import java.io.IOException;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,6 +51,29 @@ public final class BoardServer implements AutoCloseable {
   }
 
   /**
+   * Refuses what cannot be listened on, before anything is stored for a board that nobody could
+   * open. Starting asks again: between the two another program may be quicker.
+   *
+   * @throws RefusedException when the port is taken or the host is not ours
+   */
+  public static void requireFree(ServerSettings settings) {
+    try (ServerSocket probe = new ServerSocket()) {
+      probe.setReuseAddress(true); // As the server does: a port that was just given up is free.
+      probe.bind(new InetSocketAddress(settings.host(), settings.port()));
+    } catch (IOException e) {
+      throw taken(settings);
+    }
+  }
+
+  private static RefusedException taken(ServerSettings settings) {
+    String accepted = "another --port, or an address of this machine as --host";
+    String where = Hosts.written(settings.host()) + ":" + settings.port();
+    return new RefusedException(
+        where + " cannot be listened on, something else may do so; accepted: " + accepted,
+        List.of(new InputProblem("", "command line", "--port", where, accepted)));
+  }
+
+  /**
    * Starts a server.
    *
    * @param clock tells today, and when something is handed out
@@ -59,11 +85,7 @@ public final class BoardServer implements AutoCloseable {
     try {
       board.server.start(settings.host(), settings.port());
     } catch (JavalinBindException e) {
-      String accepted = "another --port, or an address of this machine as --host";
-      String where = Hosts.written(settings.host()) + ":" + settings.port();
-      throw new RefusedException(
-          where + " cannot be listened on, something else may do so; accepted: " + accepted,
-          List.of(new InputProblem("", "command line", "--port", where, accepted)));
+      throw taken(settings);
     }
     return board;
   }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import rigmorrow.app.files.OutputFiles;
 import rigmorrow.app.files.PlanOutput;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
 
@@ -84,11 +85,12 @@ public final class PublishedFolder {
    * where they were.
    *
    * @param number of the version
+   * @param stamp what the files say of it
    */
-  public void write(int number, Batch batch, Plan plan) throws IOException {
+  public void write(int number, Batch batch, Plan plan, PlanStamp stamp) throws IOException {
     delete(draft);
     Files.createDirectories(draft);
-    PlanOutput.write(draft, batch, plan);
+    PlanOutput.write(draft, batch, plan, stamp);
     String said = JSON.createObjectNode().put("board", board).put("version", number).toString();
     OutputFiles.write(draft.resolve(VERSION), said + "\n");
     delete(before);

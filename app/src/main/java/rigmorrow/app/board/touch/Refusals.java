@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import rigmorrow.app.report.Counted;
+import rigmorrow.app.report.Durations;
 import rigmorrow.app.report.FitText;
-import rigmorrow.app.report.Times;
 import rigmorrow.data.shot.PlanReach;
 import rigmorrow.model.fit.JobFit;
 import rigmorrow.model.fit.RigFit;
@@ -131,9 +131,9 @@ final class Refusals {
           "%s takes %s on %s, which is open and staffed for %s in one go."
               .formatted(
                   words.job(job.id()),
-                  Times.exact(room.neededSeconds()),
+                  Durations.of(room.neededSeconds()),
                   rig,
-                  Times.exact(room.longestOpenSeconds())));
+                  Durations.available(room.longestOpenSeconds())));
     }
   }
 

@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param figures what the plan comes to
  * @param crewLoad how many people are busy over the day
  * @param breaches hard rules the plan breaks; empty for a workable plan
+ * @param stamp which plan it is, as its papers say
  * @param undo what would be undone; null when there is nothing
  * @param redo what would be done again; null when there is nothing
  * @param searching true while a search runs, and the board takes no touch
@@ -47,6 +48,7 @@ public record BoardView(
     FiguresView figures,
     List<LoadView> crewLoad,
     List<BreachView> breaches,
+    String stamp,
     @Nullable String undo,
     @Nullable String redo,
     boolean searching,

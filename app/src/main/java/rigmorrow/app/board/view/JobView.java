@@ -11,6 +11,7 @@ import rigmorrow.app.board.view.BoardView.SpanView;
  * @param promise null when any time will do
  * @param arrives when its sample comes; null when it is there
  * @param leaves when its sample must be off the rig; null when it stays
+ * @param loading how it is measured, placed, hung and powered, line by line
  * @param fits ids of the rigs that pass the fit check
  * @param setup what it asks of the rig, attribute by attribute, as text
  * @param pin null when it has none
@@ -30,6 +31,7 @@ public record JobView(
     @Nullable Integer leaves,
     @Nullable String note,
     String size,
+    List<String> loading,
     List<String> fits,
     List<String> setup,
     List<String> cautions,

@@ -8,10 +8,11 @@ import java.util.List;
  * @param number 1 for the first
  * @param note what the planner wrote
  * @param at when, in floor time with offset
+ * @param stamp what its papers say of it
  * @param published true for the one that the crew works from
  */
 public record VersionView(
-    int number, String note, String at, boolean published, FiguresView figures) {
+    int number, String note, String at, String stamp, boolean published, FiguresView figures) {
 
   /**
    * How two versions differ.
@@ -25,7 +26,8 @@ public record VersionView(
   /**
    * A job with which something is otherwise.
    *
+   * @param group what happens to it, in words, alike for all to which the same happens
    * @param sentence one or more, with what was before and what is after
    */
-  public record MoveView(String job, String name, String sentence) {}
+  public record MoveView(String job, String name, String group, String sentence) {}
 }

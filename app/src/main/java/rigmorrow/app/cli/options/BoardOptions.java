@@ -57,7 +57,7 @@ public final class BoardOptions {
   @Option(
       names = "--demo",
       description =
-          "Begin with an invented day of 150 jobs on 6 rigs, or go on with the one that was begun.")
+          "Begin with an invented day of 150 jobs on 6 rigs, tomorrow or --date, or go on with the one that was begun.")
   private boolean demo;
 
   @Option(
@@ -76,7 +76,7 @@ public final class BoardOptions {
 
   /**
    * Opens what is stored, or begins with what was given; never one in place of the other. A demo of
-   * another day is gone on with like the one of tomorrow.
+   * another day is gone on with like the one of tomorrow, unless the day was named.
    *
    * @throws RefusedException when something else is stored than what was given
    */
@@ -101,7 +101,7 @@ public final class BoardOptions {
         desk.close();
         throw refused(
             named.toString(),
-            "a board is stored there that began with other files",
+            "a board is stored there that began with other files, or another day",
             "no files to go on with it, --new to put it aside, or another --folder");
       }
       session.note("going on with the " + stored(desk.begunWith(), beginning, named));
@@ -110,7 +110,8 @@ public final class BoardOptions {
   }
 
   private boolean same(Batch begun, Beginning given) {
-    Batch batch = demo ? demoBatch(begun.shotList().date()) : given.batch();
+    boolean anyDay = demo && reading.date() == null;
+    Batch batch = anyDay ? demoBatch(begun.shotList().date()) : given.batch();
     return given.plan() == null && begun.equals(BoardStore.storable(batch));
   }
 
@@ -136,11 +137,14 @@ public final class BoardOptions {
     if (demo && floor != null) {
       throw refused("--demo", "together with files", "one of them");
     }
-    if (floor == null && reading.given()) {
+    boolean date = reading.date() != null && !demo;
+    if (floor == null && (date || reading.givenBesidesDate())) {
       throw refused("options about a shot list", "without one", "a floor and a shot list");
     }
     if (demo) {
-      return new Beginning(demoBatch(LocalDate.now(session.clock()).plusDays(1)), null);
+      LocalDate tomorrow = LocalDate.now(session.clock()).plusDays(1);
+      return new Beginning(
+          demoBatch(java.util.Objects.requireNonNullElse(reading.date(), tomorrow)), null);
     }
     if (floor == null) {
       return null;

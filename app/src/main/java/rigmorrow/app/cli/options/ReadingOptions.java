@@ -90,14 +90,16 @@ public final class ReadingOptions {
     return new ShotListSource(floor, shotList, date, days, table, sizesSource());
   }
 
-  /** True when any of them was given: they mean nothing without a shot list. */
-  boolean given() {
+  /** The first day to plan; null when it was not given. */
+  @Nullable LocalDate date() {
+    return date;
+  }
+
+  /** True when any but the date was given: they mean nothing without a shot list. */
+  boolean givenBesidesDate() {
     TableOptions table =
         TableOptions.FIND.withDecimalMark(decimal).withDelimiter(delimiter).withSheet(sheet);
-    return date != null
-        || days != null
-        || !table.equals(TableOptions.FIND)
-        || sizesSource() != null;
+    return days != null || !table.equals(TableOptions.FIND) || sizesSource() != null;
   }
 
   private ShotListSource.@Nullable SizesSource sizesSource() {

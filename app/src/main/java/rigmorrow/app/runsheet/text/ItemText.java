@@ -41,8 +41,9 @@ public final class ItemText {
   /** How to measure, fix, place, hang and power it. */
   public static List<String> loading(Item item) {
     List<String> lines = new ArrayList<>();
-    if (item.heightSource() == HeightSource.HAND) {
-      lines.add("Measure the height by hand.");
+    List<String> byHand = byHand(item);
+    if (!byHand.isEmpty()) {
+      lines.add("Measure by hand: " + String.join(", ", byHand) + ".");
     }
     if (item.holder()) {
       lines.add("Fix it in the holder (" + kilograms(item.holderMassKg()) + ").");
@@ -91,6 +92,24 @@ public final class ItemText {
       lines.add("Free it from the holder.");
     }
     return lines;
+  }
+
+  /** What has to be measured at the rig: what nobody knows, and a height that no device told. */
+  private static List<String> byHand(Item item) {
+    List<String> figures = new ArrayList<>();
+    if (item.lengthMm() == null) {
+      figures.add("length");
+    }
+    if (item.widthMm() == null) {
+      figures.add("width");
+    }
+    if (item.heightMm() == null || item.heightSource() == HeightSource.HAND) {
+      figures.add("height");
+    }
+    if (item.massKg() == null) {
+      figures.add("mass");
+    }
+    return figures;
   }
 
   private static String orUnknown(@Nullable Integer millimetres) {

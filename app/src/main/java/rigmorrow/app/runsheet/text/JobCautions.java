@@ -109,16 +109,18 @@ public final class JobCautions {
 
   /** The item with some measure in place of each that is missing. */
   private static Item measured(Item item) {
+    // Whether it tips cannot be told of a base that is not known.
+    boolean base = item.lengthMm() != null && item.widthMm() != null;
     return new Item(
         item.lengthMm() == null ? 1 : item.lengthMm(),
         item.widthMm() == null ? 1 : item.widthMm(),
         item.heightMm() == null ? 1 : item.heightMm(),
         item.massKg() == null ? LIGHT_KG : item.massKg(),
+        base ? item.baseLengthMm() : null,
+        base ? item.baseWidthMm() : null,
         null,
         null,
-        null,
-        null,
-        item.offsetMm(),
+        base ? item.offsetMm() : null,
         item.finish(),
         item.glass(),
         item.handsNeeded(),

@@ -6,6 +6,7 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.Locale;
+import rigmorrow.app.report.Durations;
 import rigmorrow.model.floor.Closure;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.shot.Promise;
@@ -28,9 +29,6 @@ public final class TimeText {
 
   /** Keeps a number and its unit on one line. */
   public static final char NO_BREAK = '\u00a0';
-
-  private static final int SECONDS_PER_MINUTE = 60;
-  private static final int SECONDS_PER_HOUR = 3600;
 
   private final PlanClock clock;
   private final boolean clockChanges;
@@ -128,22 +126,33 @@ public final class TimeText {
         : Math.max(0, planned.capture().end() - clock.secondsAt(promise.dueAt()));
   }
 
-  /** A length of time, exact to the second. */
+  /** A length of time, as everywhere for people; never broken over two lines. */
   public static String duration(int seconds) {
-    int hours = seconds / SECONDS_PER_HOUR;
-    int minutes = seconds % SECONDS_PER_HOUR / SECONDS_PER_MINUTE;
-    int rest = seconds % SECONDS_PER_MINUTE;
-    StringBuilder text = new StringBuilder();
-    append(text, hours, "h");
-    append(text, minutes, "min");
-    append(text, rest, "s");
-    return text.isEmpty() ? "0" + NO_BREAK + "min" : text.toString();
+    return unbroken(Durations.of(seconds));
   }
 
-  private static void append(StringBuilder text, int amount, String unit) {
-    if (amount > 0) {
-      text.append(text.isEmpty() ? "" : NO_BREAK).append(amount).append(NO_BREAK).append(unit);
-    }
+  /** How long a span is whose ends stand beside it; never broken over two lines. */
+  public static String beside(Span span) {
+    return unbroken(Durations.beside(span.start(), span.end()));
+  }
+
+  /** How late; never broken over two lines. */
+  public static String late(int seconds) {
+    return unbroken(Durations.late(seconds));
+  }
+
+  /** What there is to spare; never broken over two lines. */
+  public static String available(int seconds) {
+    return unbroken(Durations.available(seconds));
+  }
+
+  /** To the second, for a single step; never broken over two lines. */
+  public static String exact(int seconds) {
+    return unbroken(Durations.exact(seconds));
+  }
+
+  private static String unbroken(String text) {
+    return text.replace(' ', NO_BREAK);
   }
 
   private String date(LocalDate date) {

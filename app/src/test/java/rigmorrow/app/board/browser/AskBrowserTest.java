@@ -3,6 +3,7 @@ package rigmorrow.app.board.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
@@ -37,6 +38,38 @@ class AskBrowserTest {
       assertThat(page.locator("#trouble-list > [data-job]")).hasCount(late);
       assertThat(page.locator("#trouble-list > [data-job]").first().textContent())
           .matches("(?s).*\\d.*");
+      assertThat(page.locator("#panel-troubles .actions + #trouble-list")).isVisible();
+      Locator move = page.locator("#trouble-list button.move-there").first();
+      String aim = move.getAttribute("aria-label");
+      move.click();
+      assertThat(page.locator("#proposal[data-allowed='true']")).isVisible();
+      String job = aim.replaceFirst("Move (\\S+) to .*", "$1");
+      assertThat(page.locator("#proposal .sentence")).containsText(job);
+      page.locator("#dont").click();
+      page.locator("#trouble-search").click();
+      assertThat(page.locator("#search-start")).isVisible();
+    }
+  }
+
+  @Test
+  void offersNoMoveToWhereAJobIs() throws IOException {
+    try (OpenBoard board = OpenBoard.demo(40)) {
+      Page page = board.page();
+      String job = board.desk().now().plan().rigs().get(0).jobs().get(2).job();
+      board.choose(job);
+      page.locator("#job details[data-section='why'] summary").click();
+      page.locator("#why-rigs > li").first().waitFor();
+      Locator own =
+          page.locator(
+              "#why-rigs > li[data-rig='"
+                  + board.desk().now().plan().rigs().get(0).rig()
+                  + "'] button.move-there");
+      assertThat(own).hasCount(1); // The best other place of its own rig.
+      for (Locator button : own.all()) {
+        assertThat(button.textContent()).doesNotEndWith("place 3");
+      }
+      assertThat(page.locator("#why-sections h4").allTextContents())
+          .doesNotContain("Rigs, every place tried");
     }
   }
 

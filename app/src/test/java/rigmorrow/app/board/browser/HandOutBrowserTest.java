@@ -65,6 +65,11 @@ class HandOutBrowserTest {
       page.locator("#compare-before").selectOption("1");
       page.locator("#compare-after").selectOption("0");
       page.locator("#compare").click();
+      String group = "#moves details:has([data-job='" + job + "'])";
+      assertThat(page.locator(group + " summary")).containsText(", at another place: ");
+      if (page.locator(group + "[open]").count() == 0) {
+        page.locator(group + " summary").click();
+      }
       assertThat(page.locator("#moves [data-job='" + job + "']")).isVisible();
       page.locator("#versions tr[data-version='1'] .publish").click();
       assertThat(page.locator("#versions tr[data-version='1'][data-published='true']")).isVisible();

@@ -9,10 +9,15 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import rigmorrow.app.OddItems;
+import rigmorrow.app.report.Durations;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
+import rigmorrow.model.shot.Batch;
+import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.time.PlanClock;
 
 /** What can be seen of a plan, and how one gets around in it. */
@@ -172,5 +177,55 @@ class SeeBrowserTest {
   private static double awaitWider(Page page, Locator bar, double before) {
     page.waitForCondition(() -> width(bar) > before * 1.1);
     return width(bar);
+  }
+
+  @Test
+  void showsInTheJobPanelWhatStandsOffItsBaseAndWhatIsMeasuredByHand() throws IOException {
+    try (OpenBoard board = OpenBoard.of(OddItems.batch(OpenBoard.DAY))) {
+      Page page = board.page();
+      board.choose(OddItems.OFF_BASE);
+      assertThat(page.locator("#job .facts"))
+          .containsText("Centre of mass 140 mm off the plate's centre.");
+      assertThat(page.locator("#job .note-late")).containsText("Stands off its base");
+      board.choose(OddItems.BY_HAND);
+      assertThat(page.locator("#job .facts")).containsText("Measure by hand: height.");
+    }
+  }
+
+  /** The page works out no time, but it does write lengths of time: as the server does. */
+  @Test
+  void writesLengthsOfTimeAsTheServerDoes() throws IOException {
+    List<Integer> seconds =
+        List.of(0, 1, 59, 60, 61, 728, 3599, 3600, 3601, 29_407, 86_399, 86_400, 86_401, 183_600);
+    try (OpenBoard board = OpenBoard.demo(12)) {
+      String words =
+          "async ([seconds, name]) => (await import('/page/js/base/words.js'))[name](seconds)";
+      for (int one : seconds) {
+        assertThat(board.page().evaluate(words, List.of(one, "length")))
+            .isEqualTo(Durations.of(one));
+        assertThat(board.page().evaluate(words, List.of(one, "lateness")))
+            .isEqualTo(Durations.late(one));
+      }
+    }
+  }
+
+  @Test
+  void isAlarmedByLateJobsOnlyWhereThereAreSome() throws IOException {
+    Batch batch = Demo.batch(12, 1, OpenBoard.DAY);
+    String promised =
+        batch.shotList().jobs().stream()
+            .filter(job -> job.promise() != null)
+            .map(ShotJob::id)
+            .findFirst()
+            .orElseThrow();
+    Batch without = new Batch(batch.floor(), batch.shotList().withHeldBack(List.of(promised)));
+    try (OpenBoard board = OpenBoard.of(without)) {
+      assertThat(board.desk().now().plan().figures().lateJobs()).isZero();
+      Locator late = board.page().locator("[data-figure='promises']");
+      assertThat(late).containsText("0 jobs");
+      assertThat(late).not().hasClass(Pattern.compile(".*\\bbad\\b.*"));
+      assertThat(board.page().locator("[data-figure='leftout']"))
+          .containsText("1 of them promised");
+    }
   }
 }

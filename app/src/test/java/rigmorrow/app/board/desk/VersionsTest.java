@@ -25,6 +25,7 @@ import rigmorrow.app.board.store.BoardStore;
 import rigmorrow.app.board.store.PublishedFolder;
 import rigmorrow.app.board.touch.Touch;
 import rigmorrow.app.files.PlanOutput;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.data.Formats;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.plan.Plan;
@@ -117,6 +118,28 @@ class VersionsTest {
     assertThat(beside()).containsExactlyInAnyOrder("board.lock", "board.sqlite", "published");
   }
 
+  @Test
+  void saysOnItsPapersWhichPlanTheyAreOf() throws IOException {
+    Path sheets = folder.resolve(PublishedFolder.NAME).resolve("run-sheets.html");
+    try (Desk desk = open()) {
+      desk.keep(1, new Touch.LeaveOut(first(desk)));
+      String open = "Not published: revision 2 of the board, made 2026-03-17 16:00";
+      assertThat(desk.handed(0).stamp().whole()).isEqualTo(open);
+      assertThat(desk.glance().stamp().whole()).isEqualTo(open);
+      desk.putBy(2, "before\nlunch");
+      String put = "Version 1 of the board, not published, put by 2026-03-17 16:00: before lunch";
+      assertThat(desk.handed(0).stamp().whole()).as("it is that version").isEqualTo(put);
+      assertThat(desk.handed(1).stamp().whole()).isEqualTo(put);
+      desk.publish(1);
+      assertThat(Files.readString(sheets))
+          .contains("Version 1 of the board, published, put by 2026-03-17 16:00: before lunch");
+      assertThat(desk.glance().stamp().whole()).contains("of the board, published");
+      desk.undo(2);
+      assertThat(desk.handed(0).stamp().whole())
+          .isEqualTo("Not published: revision 3 of the board, made 2026-03-17 16:00");
+    }
+  }
+
   /** The sheets cannot be made, so that the files of the version before stay, all of them. */
   @Test
   void leavesTheFilesOfTheVersionBeforeWhenItFails() throws IOException {
@@ -126,11 +149,12 @@ class VersionsTest {
       plan = desk.now().plan();
     }
     PublishedFolder files = new PublishedFolder(folder, "this board");
-    files.write(1, DAY, plan);
+    files.write(1, DAY, plan, new PlanStamp("", ""));
     Map<String, Long> before = content(published);
     Batch without =
         new Batch(DAY.floor(), DAY.shotList().withJobs(DAY.shotList().jobs().subList(0, 1)));
-    assertThatThrownBy(() -> files.write(2, without, plan)).isInstanceOf(RuntimeException.class);
+    assertThatThrownBy(() -> files.write(2, without, plan, new PlanStamp("", "")))
+        .isInstanceOf(RuntimeException.class);
     assertThat(content(published)).isEqualTo(before);
     assertThat(files.recover()).isEqualTo(1);
     assertThat(beside()).doesNotContain("published.new", "published.old");
@@ -152,7 +176,8 @@ class VersionsTest {
       assertThat(content(published)).isEqualTo(before);
       assertThat(beside()).doesNotContain("published.new", "published.old");
       assertThat(desk.versions()).extracting(Version::published).containsExactly(true, false);
-      new PublishedFolder(folder, board(published)).write(2, DAY, desk.now().plan());
+      new PublishedFolder(folder, board(published))
+          .write(2, DAY, desk.now().plan(), new PlanStamp("", ""));
     }
     try (Desk desk = open()) {
       assertThat(desk.versions()).extracting(Version::published).containsExactly(false, true);

@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -23,6 +24,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 import rigmorrow.app.board.desk.BoardState;
+import rigmorrow.app.board.desk.BoardState.Handed;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.data.Formats;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.plan.Breach;
@@ -37,6 +40,9 @@ class HandOutTest {
   private static final Batch BATCH = Demo.batch(30, 1, LocalDate.of(2026, 3, 4));
   private static final Plan PLAN = FloorSolver.dispatch(BATCH);
   private static final BoardState STATE = new BoardState(1, BATCH, PLAN, List.of(), "begun", NOW);
+  private static final PlanStamp STAMP =
+      PlanStamp.ofVersion(3, "before lunch", NOW, BATCH.floor().zone(), false);
+  private static final Handed HANDED = new Handed(STATE, STAMP);
 
   @TempDir Path folder;
 
@@ -52,19 +58,19 @@ class HandOutTest {
 
   @Test
   void handsOutPlanAndShotListThatAreReadBack() throws Exception {
-    Path plan = Files.write(folder.resolve("plan.json"), HandOut.PLAN_JSON.bytes(STATE, NOW));
+    Path plan = Files.write(folder.resolve("plan.json"), HandOut.PLAN_JSON.bytes(HANDED, NOW));
     assertThat(Formats.readPlan(plan)).isEqualTo(PLAN);
-    Path list = Files.write(folder.resolve("list.json"), HandOut.SHOT_LIST.bytes(STATE, NOW));
+    Path list = Files.write(folder.resolve("list.json"), HandOut.SHOT_LIST.bytes(HANDED, NOW));
     assertThat(Formats.readShotList(list, BATCH.floor()).jobs())
         .hasSameSizeAs(BATCH.shotList().jobs());
-    String table = new String(HandOut.PLAN_CSV.bytes(STATE, NOW), UTF_8);
+    String table = new String(HandOut.PLAN_CSV.bytes(HANDED, NOW), UTF_8);
     assertThat(table.lines().count()).isGreaterThan(30);
   }
 
   @Test
   void handsOutACalendarForEachRigAndOperator() throws Exception {
     List<String> names = new ArrayList<>();
-    byte[] zip = HandOut.CALENDARS.bytes(STATE, NOW);
+    byte[] zip = HandOut.CALENDARS.bytes(HANDED, NOW);
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
       for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
         names.add(entry.getName());
@@ -79,16 +85,34 @@ class HandOutTest {
   }
 
   @Test
+  void saysInEveryFileForTheCrewWhichPlanItIs() throws Exception {
+    String words = "Version 3 of the board, not published, put by 2026-03-03 11:00: before lunch";
+    String table = new String(HandOut.PLAN_CSV.bytes(HANDED, NOW), UTF_8);
+    assertThat(table.lines().skip(1)).allMatch(row -> row.endsWith(",\"" + words + "\""));
+    assertThat(new String(HandOut.RUN_SHEETS_HTML.bytes(HANDED, NOW), UTF_8)).contains(words);
+    assertThat(new PlanChart(HANDED).svg(false)).contains(words);
+    byte[] zip = HandOut.CALENDARS.bytes(HANDED, NOW);
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
+      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+        String text = new String(((InputStream) in).readAllBytes(), UTF_8).replace("\r\n ", "");
+        long events = Pattern.compile("BEGIN:VEVENT").matcher(text).results().count();
+        String said = Pattern.quote("Version 3 of the board\\, not published");
+        assertThat(Pattern.compile(said).matcher(text).results()).hasSize((int) events);
+      }
+    }
+  }
+
+  @Test
   void handsOutSheetsAndLabels() {
-    String html = new String(HandOut.RUN_SHEETS_HTML.bytes(STATE, NOW), UTF_8);
+    String html = new String(HandOut.RUN_SHEETS_HTML.bytes(HANDED, NOW), UTF_8);
     assertThat(html).contains("<html").doesNotContain("<script");
-    assertThat(new String(HandOut.LABELS.bytes(STATE, NOW), 0, 5, UTF_8)).isEqualTo("%PDF-");
+    assertThat(new String(HandOut.LABELS.bytes(HANDED, NOW), 0, 5, UTF_8)).isEqualTo("%PDF-");
   }
 
   @ParameterizedTest
   @ValueSource(booleans = {false, true})
   void drawsTheWholePlan(boolean byCrew) throws Exception {
-    String svg = new PlanChart(STATE).svg(byCrew);
+    String svg = new PlanChart(HANDED).svg(byCrew);
     Document document =
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()
@@ -110,7 +134,7 @@ class HandOutTest {
   void warnsOnADrawingOfAPlanThatBreaksRules() {
     Breach breach = new Breach(FloorRule.RIG_HOURS, "R1", 60, "R1 works 1 min too long.");
     BoardState broken = new BoardState(1, BATCH, PLAN, List.of(breach), "begun", NOW);
-    assertThat(new PlanChart(broken).svg(false)).contains("Do not work from it");
+    assertThat(new PlanChart(new Handed(broken, STAMP)).svg(false)).contains("Do not work from it");
   }
 
   @Test
@@ -123,11 +147,11 @@ class HandOutTest {
             new rigmorrow.model.shot.ShotList(list.date(), 3, list.jobs(), List.of()));
     BoardState state =
         new BoardState(1, three, FloorSolver.dispatch(three), List.of(), "begun", NOW);
-    assertThat(new PlanChart(state).svg(false)).contains("Fri", "Sat");
+    assertThat(new PlanChart(new Handed(state, STAMP)).svg(false)).contains("Fri", "Sat");
     Batch none =
         new Batch(
             long_.floor(), new rigmorrow.model.shot.ShotList(list.date(), 1, List.of(), List.of()));
     BoardState empty = new BoardState(1, none, FloorSolver.dispatch(none), List.of(), "b", NOW);
-    assertThat(new PlanChart(empty).svg(true)).contains("A plan is advice");
+    assertThat(new PlanChart(new Handed(empty, STAMP)).svg(true)).contains("A plan is advice");
   }
 }

@@ -26,6 +26,7 @@ import rigmorrow.app.board.view.BoardView.UseView;
 import rigmorrow.app.board.view.FitView;
 import rigmorrow.app.board.view.JobView;
 import rigmorrow.app.board.view.JobView.PlacingView;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.fit.FitCheck;
 import rigmorrow.model.plan.Plan;
@@ -203,7 +204,7 @@ class BoardViewsTest {
 
   private BoardView view(Batch batch, Plan plan) {
     BoardState state = new BoardState(1, batch, plan, List.of(), "begun", Instant.EPOCH);
-    return new BoardViews(fits).of(new Glance(state, null, null, 1), false);
+    return new BoardViews(fits).of(new Glance(state, new PlanStamp("", ""), null, null, 1), false);
   }
 
   private static long seconds(List<SpanView> spans) {

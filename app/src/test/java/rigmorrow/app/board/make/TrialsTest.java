@@ -62,6 +62,10 @@ class TrialsTest {
     assertThat(view.costs()).allMatch(sentence -> sentence.matches("[A-Z0-9].*\\."));
     assertThat(view.costs().get(0))
         .startsWith(view.standing().equals("WORSE") ? "Worse" : "Better");
+    long points = Math.abs(view.after().softPoints() - view.before().softPoints());
+    assertThat(view.costs().get(0))
+        .as("the difference of the figures beside it")
+        .contains(String.format(java.util.Locale.ROOT, " %,d point", points));
   }
 
   @Test
@@ -77,6 +81,34 @@ class TrialsTest {
             one ->
                 one.startsWith((was + 1) + " job")
                     && one.endsWith("left out instead of " + was + "."));
+  }
+
+  @Test
+  void namesTheJobsThatWouldBeNewlyLate() {
+    BoardState day = desk.replace(1, Demo.batch(150, 1, LocalDate.of(2026, 3, 4)), "a longer day");
+    int most = 0;
+    for (RigPlan rig : day.plan().rigs()) {
+      String last = rig.jobs().get(rig.jobs().size() - 1).job();
+      Tried tried = desk.attempt(day.revision(), new Touch.Move(last, rig.rig(), 0));
+      List<String> newly =
+          tried.after().rigs().stream()
+              .flatMap(one -> one.jobs().stream())
+              .filter(one -> one.lateSeconds() > 0)
+              .map(PlannedJob::job)
+              .filter(id -> day.plan().job(id).orElseThrow().lateSeconds() == 0)
+              .toList();
+      most = Math.max(most, newly.size());
+      List<String> said =
+          Trials.of(tried).costs().stream().filter(one -> one.startsWith("Newly late: ")).toList();
+      assertThat(said).hasSize(newly.isEmpty() ? 0 : 1);
+      if (!newly.isEmpty()) {
+        long named = newly.stream().filter(id -> said.get(0).contains(id + " ")).count();
+        assertThat(named).isEqualTo(Math.min(5, newly.size()));
+        assertThat(said.get(0).endsWith(" and " + (newly.size() - 5) + " more."))
+            .isEqualTo(newly.size() > 5);
+      }
+    }
+    assertThat(most).as("more than are named").isGreaterThan(5);
   }
 
   @Test
@@ -112,6 +144,10 @@ class TrialsTest {
     assertThat(move.sentence())
         .startsWith("From " + rig.rig() + ", place " + rig.jobs().size() + ", ")
         .contains(" to " + rig.rig() + ", place 1, ");
+    assertThat(view.moves())
+        .extracting(MoveView::group)
+        .contains("On " + rig.rig() + ", at another place")
+        .allMatch(group -> group.startsWith("On "));
     assertThat(view.after()).isEqualTo(Figures.of(after.batch(), after.plan()));
     DifferenceView same = Differences.of(desk.kept(1), desk.kept(1));
     assertThat(same.moves()).isEmpty();
@@ -154,6 +190,32 @@ class TrialsTest {
     desk.replace(2, new Batch(batch.floor(), list.withDates(list.date().plusDays(1), 1)), "later");
     String sentence = moved(Differences.of(desk.kept(1), desk.kept(0)), job);
     assertThat(sentence).contains(list.date().toString(), list.date().plusDays(1).toString());
+  }
+
+  @Test
+  void tellsMovedJobsByWhatHappensToThem() {
+    BoardState before = desk.now();
+    desk.putBy(1, "before");
+    RigPlan rig = longest(before);
+    String out = rig.jobs().get(rig.jobs().size() - 1).job();
+    String heavier = rig.jobs().get(0).job();
+    int weight = before.batch().shotList().job(heavier).orElseThrow().weight();
+    desk.keep(1, new Touch.LeaveOut(out));
+    desk.keep(2, new Touch.SetWeight(heavier, weight + 1));
+    DifferenceView view = Differences.of(desk.kept(1), desk.kept(0));
+    assertThat(group(view, out)).isEqualTo("Left out now, from " + rig.rig());
+    assertThat(group(view, heavier))
+        .isEqualTo("Where they were, with another promise, weight or pin");
+    assertThat(group(Differences.of(desk.kept(0), desk.kept(1)), out))
+        .isEqualTo("Taken in, to " + rig.rig());
+  }
+
+  private static String group(DifferenceView view, String job) {
+    return view.moves().stream()
+        .filter(one -> one.job().equals(job))
+        .findFirst()
+        .orElseThrow()
+        .group();
   }
 
   private static String moved(DifferenceView view, String job) {

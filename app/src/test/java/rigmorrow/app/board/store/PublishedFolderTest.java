@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
@@ -25,7 +26,7 @@ class PublishedFolderTest {
   /** Another program may hold a file of the draft, or somebody made a folder of the name. */
   @Test
   void putsTheFilesBackWhenTheNewOnesCannotTakeTheirPlace() throws IOException {
-    new PublishedFolder(folder, "ours").write(1, DAY, PLAN);
+    new PublishedFolder(folder, "ours").write(1, DAY, PLAN, new PlanStamp("", ""));
     PublishedFolder failing =
         new PublishedFolder(
             folder,
@@ -36,13 +37,14 @@ class PublishedFolderTest {
               }
               Files.move(from, to);
             });
-    assertThatThrownBy(() -> failing.write(2, DAY, PLAN)).isInstanceOf(AccessDeniedException.class);
+    assertThatThrownBy(() -> failing.write(2, DAY, PLAN, new PlanStamp("", "")))
+        .isInstanceOf(AccessDeniedException.class);
     Path published = folder.resolve(PublishedFolder.NAME);
     assertThat(Files.readString(published.resolve("version.json"))).contains("\"version\":1");
     assertThat(published.resolve("plan.json")).isNotEmptyFile();
     assertThat(folder.resolve("published.old")).doesNotExist();
     PublishedFolder again = new PublishedFolder(folder, "ours");
-    again.write(2, DAY, PLAN);
+    again.write(2, DAY, PLAN, new PlanStamp("", ""));
     assertThat(again.recover()).isEqualTo(2);
   }
 }

@@ -34,6 +34,7 @@ function facts(job) {
     term('Article', job.article),
     term('Sample', job.sample, job.arrives !== null && `, comes ${clock.at(job.arrives)}`, job.leaves !== null && `, leaves ${clock.at(job.leaves)}`),
     term('Size', job.size),
+    term('Placing', job.loading.join(' ')),
     term('Recipe', job.recipeName),
     job.setup.length > 0 && term('Setup', job.setup.join(', ')),
     term('Fits on', job.fits.length ? job.fits.join(', ') : 'no rig'),

@@ -5,9 +5,9 @@ import {byId, el, fill, icon} from '../base/dom.js';
 import {hear} from '../base/bus.js';
 import {CAUSES, counted} from '../base/words.js';
 import {pinWords} from '../chart/bar.js';
-import {desk, locked, select} from '../plan/desk.js';
+import {desk, locked, rigName, select} from '../plan/desk.js';
 import {propose} from '../plan/proposal.js';
-import {countTab, tab} from '../views/tabs.js';
+import {countTab, openTab, tab} from '../views/tabs.js';
 
 const opener = job => el('button', {
   type: 'button', class: 'link', text: `${job.id} ${job.name}`, on: {click: () => select(job.id, {show: true, open: true})},
@@ -27,6 +27,21 @@ function leftOut() {
       }, icon('yes'), 'Take in')))));
 }
 
+/** What can be done with all of them at once. */
+function planAgain() {
+  return el('div', {class: 'actions'},
+    el('button', {id: 'trouble-search', type: 'button', class: 'main', disabled: locked(), on: {click: () => openTab('search')}}, icon('go'), 'Plan again'),
+    el('p', {class: 'hint', text: 'A search looks for a better order of all jobs, around your pins.'}));
+}
+
+function moveThere(trouble) {
+  const where = `${rigName(trouble.rig)}, place ${trouble.place + 1}`;
+  return el('button', {
+    'type': 'button', 'class': 'move-there', 'disabled': locked(), 'aria-label': `Move ${trouble.job} to ${where}`,
+    'on': {click: () => propose({kind: 'MOVE', job: trouble.job, rig: trouble.rig, place: trouble.place}, 'form')},
+  }, icon('go'), `Move to ${where}`);
+}
+
 let troubledRevision = -1;
 
 /** Asks for troubles when their tab is looked at: every one is decoded. */
@@ -37,16 +52,18 @@ async function troubles() {
     return;
   }
   troubledRevision = revision;
-  fill(panel, el('h2', {text: 'Troubles'}), el('p', {class: 'soft', text: 'Decoding what stands in the way …'}));
+  fill(panel, el('h2', {text: 'Troubles'}), el('p', {class: 'soft', text: 'Working out what stands in the way …'}));
   try {
     const answer = await read('/api/troubles');
     if (troubledRevision !== revision) {
       return;
     }
     fill(panel, el('h2', {text: answer.troubles.length ? `${counted(answer.troubles.length, 'job')} in trouble` : 'No job is late or left out'}),
+      answer.troubles.length > 0 && planAgain(),
       el('ul', {id: 'trouble-list', class: 'cards'}, answer.troubles.map(trouble => el('li', {data: {job: trouble.job}},
         el('p', {class: 'head'}, opener({id: trouble.job, name: trouble.name})),
-        el('p', {text: trouble.sentence})))));
+        el('p', {text: trouble.sentence}),
+        trouble.rig !== null && moveThere(trouble)))));
   } catch (failure) {
     if (!(failure instanceof Refusal)) {
       throw failure;

@@ -20,7 +20,7 @@ function rigs(job, answer) {
     return el('li', {data: {rig: rig.rig}},
       el('h4', {}, rigName(rig.rig), here && ' (here)', ' ', cls && !here && el('span', {class: `chip ${cls}`}, icon(cls), word)),
       el('p', {text: rig.sentence}),
-      rig.place !== null && !here && el('button', {
+      rig.place !== null && !(here && rig.place === job.placing.place) && el('button', {
         'type': 'button', 'class': 'move-there', 'disabled': locked(), 'aria-label': `Move there, place ${rig.place + 1}: ${job.id} to ${rigName(rig.rig)}`,
         'on': {click: () => propose({kind: 'MOVE', job: job.id, rig: rig.rig, place: rig.place}, 'form')},
       }, icon('go'), `Move there, place ${rig.place + 1}`));
@@ -45,7 +45,7 @@ async function ask(job, holder) {
   }
   asked?.abort();
   asked = new AbortController();
-  fill(holder, el('p', {class: 'soft', text: 'Decoding the plan with this job elsewhere …'}));
+  fill(holder, el('p', {class: 'soft', text: 'Working out the plan with this job elsewhere …'}));
   try {
     const answer = await read(`/api/jobs/${encodeURIComponent(job.id)}/why`, asked.signal);
     known = {key, answer};

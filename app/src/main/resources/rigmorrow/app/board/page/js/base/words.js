@@ -1,4 +1,4 @@
-/** Words and figures as people read them. The same rules as on the run sheets. */
+/** Words and figures as people read them. The same rules as on the server, which a test holds them against. */
 
 const numbers = new Intl.NumberFormat('en-GB');
 
@@ -19,31 +19,21 @@ export function counted(count, one, many) {
 }
 
 /**
- * To the second below an hour, from there whole minutes, rounded up.
+ * A length of time in whole minutes, rounded up: "8 h 11 min". The rule is the server's.
  *
- * @param {number} seconds
+ * @param {number} seconds 0 or more
  */
 export function length(seconds) {
-  if (seconds >= 3600) {
-    const minutes = Math.ceil(seconds / 60);
-    return `${number(Math.floor(minutes / 60))} h${minutes % 60 ? ` ${minutes % 60} min` : ''}`;
-  }
-  const minutes = Math.floor(seconds / 60);
-  const rest = Math.round(seconds % 60);
-  if (minutes === 0) {
-    return `${rest} s`;
-  }
-  return `${minutes} min${rest ? ` ${rest} s` : ''}`;
+  const minutes = Math.ceil(seconds / 60);
+  const hours = Math.floor(minutes / 60);
+  const rest = minutes % 60;
+  return [hours ? `${hours} h` : '', rest || !hours ? `${rest} min` : ''].filter(Boolean).join(' ');
 }
 
-/** How late, rounded up to minutes: "12 min", "1 h 5 min", "2 days 3 h". */
+/** How late: like any length, from a day on whole days and hours: "2 days 3 h". */
 export function lateness(seconds) {
-  const minutes = Math.ceil(seconds / 60);
-  if (minutes < 60) {
-    return `${minutes} min`;
-  }
-  if (minutes < 24 * 60) {
-    return `${Math.floor(minutes / 60)} h${minutes % 60 ? ` ${minutes % 60} min` : ''}`;
+  if (seconds < 24 * 3600) {
+    return length(seconds);
   }
   const hours = Math.ceil(seconds / 3600);
   return `${counted(Math.floor(hours / 24), 'day')}${hours % 24 ? ` ${hours % 24} h` : ''}`;

@@ -21,6 +21,7 @@ function header(board) {
   const text = date => date.toLocaleDateString('en-GB', {weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC'});
   byId('date').textContent = board.days === 1 ? text(first) : `${text(first)} and ${counted(board.days - 1, 'more day')}`;
   byId('zone').textContent = clock.zoneSentence();
+  byId('which').textContent = board.stamp;
   byId('advice').textContent = board.advice;
   document.title = `${board.floor}, ${board.date} · Rigmorrow board`;
 }
@@ -48,7 +49,7 @@ function tile(name, term, value, of, bad = false) {
 function figures(board) {
   const f = board.figures;
   const {clock} = desk;
-  const late = f.promises - f.promisesKept;
+  const promisedOut = f.promises - f.promisesKept - f.lateJobs;
   fill(byId('figures'),
     el('h2', {class: 'unseen', text: 'What the plan comes to'}),
     el('dl', {id: 'figure-list'},
@@ -56,11 +57,11 @@ function figures(board) {
       tile('changeover', 'Changeovers', length(f.changeoverSeconds), 'hands-on, all rigs'),
       tile('promises', 'Late', counted(f.lateJobs, 'job'),
         `${f.promises ? `${number(f.promisesKept)} of ${counted(f.promises, 'promise')} kept` : 'nothing is promised'}${f.lateSeconds ? `, ${lateness(f.lateSeconds)} late in all` : ''}`,
-        f.lateJobs > 0 || late > 0),
-      tile('leftout', 'Left out', counted(f.leftOut, 'job'), f.leftOut ? `weight ${number(f.leftOutPoints)}` : 'everything is planned', f.leftOut > 0),
+        f.lateJobs > 0),
+      tile('leftout', 'Left out', counted(f.leftOut, 'job'), f.leftOut ? `weight ${number(f.leftOutPoints)}${promisedOut > 0 ? `, ${number(promisedOut)} of them promised` : ''}` : 'everything is planned', f.leftOut > 0),
       tile('points', 'Points', number(f.softPoints),
         `lateness ${number(f.latenessPoints)}, changeovers ${number(f.changeoverPoints)}, finishing ${number(f.finishingPoints)}`),
-      f.hard > 0 && tile('hard', 'Hard rules', number(f.hard), 'broken by, mostly seconds', true)),
+      f.hard > 0 && tile('hard', 'Broken rules', number(board.breaches.length), 'they stand above', true)),
     el('div', {id: 'bound'}, el('p', {text: f.bound ?? 'Nobody has worked out yet how good a plan can be.'}), el('p', {text: f.method})),
     rigUse(board));
 }

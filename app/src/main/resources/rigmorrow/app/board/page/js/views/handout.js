@@ -43,6 +43,8 @@ function downloads() {
 
 function links() {
   const version = byId('download-version').value;
+  const chosen = versions.find(one => String(one.number) === version);
+  byId('stamp').textContent = `Every page says: ${chosen?.stamp ?? desk.board.stamp}`;
   fill(byId('downloads'), FILES.map(([name, title, kind]) => el('li', {}, el('a', {
     class: 'button', href: `/api/hand-out/${name}${version === '0' ? '' : `?version=${version}`}`,
     download: name.endsWith('.html') ? false : name, target: name.endsWith('.html') ? '_blank' : false, data: {name},
@@ -131,6 +133,28 @@ function done(text) {
   notice(text);
 }
 
+function moved(move) {
+  return el('li', {data: {job: move.job}},
+    el('p', {class: 'head'}, desk.jobs.has(move.job) ? el('button', {type: 'button', class: 'link', text: `${move.job} ${move.name}`, on: {click: () => {
+      location.hash = 'plan';
+      select(move.job, {show: true, open: true});
+    }}}) : `${move.job} ${move.name}`),
+    el('p', {text: move.sentence}));
+}
+
+/** So many jobs are read at a glance; more are a click away, by what happens to them. */
+const FEW_MOVES = 6;
+
+function grouped(moves) {
+  /** @type {Map<string, any[]>} */
+  const groups = new Map();
+  moves.forEach(move => groups.set(move.group, [...groups.get(move.group) ?? [], move]));
+  return [...groups].sort((one, other) => other[1].length - one[1].length || one[0].localeCompare(other[0])).map(([name, some]) =>
+    el('details', {class: 'section', data: {group: name}, prop: {open: moves.length <= FEW_MOVES}},
+      el('summary', {}, el('h4', {text: `${name}: ${counted(some.length, 'job')}`})),
+      el('ul', {class: 'cards'}, some.map(moved))));
+}
+
 async function compare() {
   const before = byId('compare-before').value;
   const after = byId('compare-after').value;
@@ -139,12 +163,7 @@ async function compare() {
     const answer = await read(`/api/versions/compare?before=${before}&after=${after}`);
     fill(holder, el('h3', {text: answer.moves.length ? `${counted(answer.moves.length, 'job')} elsewhere` : 'Every job is at the same place and time'}),
       answer.costs.length > 0 && el('ul', {class: 'bullets'}, answer.costs.map(text => el('li', {text}))),
-      el('ul', {id: 'moves', class: 'cards'}, answer.moves.map(move => el('li', {data: {job: move.job}},
-        el('p', {class: 'head'}, desk.jobs.has(move.job) ? el('button', {type: 'button', class: 'link', text: `${move.job} ${move.name}`, on: {click: () => {
-          location.hash = 'plan';
-          select(move.job, {show: true, open: true});
-        }}}) : `${move.job} ${move.name}`),
-        el('p', {text: move.sentence})))));
+      el('div', {id: 'moves'}, grouped(answer.moves)));
   } catch (failure) {
     if (!(failure instanceof Refusal)) {
       throw failure;
@@ -163,6 +182,7 @@ export function startHandout() {
     el('div', {class: 'columns'},
       el('section', {'class': 'card', 'aria-labelledby': 'files-head'}, el('h3', {id: 'files-head', text: 'Files'}),
         el('div', {class: 'field'}, el('label', {for: 'download-version', text: 'Of'}), el('select', {id: 'download-version', on: {change: links}})),
+        el('p', {id: 'stamp', class: 'hint'}),
         el('ul', {id: 'downloads'})),
       el('section', {'class': 'card', 'aria-labelledby': 'put-head'}, el('h3', {id: 'put-head', text: 'Put a version by'}),
         el('form', {on: {submit: event => {

@@ -26,6 +26,7 @@ function table() {
     return el('tr', {}, el('th', {scope: 'row', text: job.id}),
       ['name', 'late', 'due', 'rig', 'place', 'start', 'end', 'weight', 'pin', 'article'].map(key => el('td', {}, cells[key])));
   }, true);
+  byId('print-stamp').textContent = desk.board.stamp;
   byId('print-where').textContent = `All jobs, late ones first. Times in ${desk.clock.zoneSentence()}.`;
 }
 
@@ -33,7 +34,7 @@ function table() {
 export function startPrint() {
   fill(byId('print-sheet'), el('div', {id: 'print-pictures'}),
     el('table', {id: 'print-table'}, el('caption', {id: 'print-where'}),
-      el('thead', {}, el('tr', {}, HEADS.map(text => el('th', {scope: 'col', text})))), el('tbody', {id: 'print-body'})));
+      el('thead', {}, el('tr', {}, el('th', {id: 'print-stamp', colspan: String(HEADS.length), scope: 'colgroup'})), el('tr', {}, HEADS.map(text => el('th', {scope: 'col', text})))), el('tbody', {id: 'print-body'})));
   let waiting = 0;
   hear('board', () => {
     byId('print-pictures').replaceChildren();

@@ -1,0 +1,89 @@
+package rigmorrow.app.runsheet.text;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.HexFormat;
+import java.util.Locale;
+import rigmorrow.data.plan.PlanCsvWriter;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.shot.Batch;
+
+/**
+ * Says which plan a paper or file was made of, so that two stacks on a table can be told apart.
+ *
+ * @param words which plan it is
+ * @param note what the planner wrote of it, in one line; empty for nothing
+ */
+public record PlanStamp(String words, String note) {
+  /** As much of a note as has room in the margin of a page. */
+  private static final int SHORT_NOTE = 60;
+
+  private static final int MARK_BYTES = 4;
+
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
+  public PlanStamp {
+    note = note.replaceAll("\\s+", " ").strip();
+  }
+
+  /**
+   * Of a plan that was put by at the board.
+   *
+   * @param number 1 for the first
+   * @param at when it was put by
+   * @param zone of the floor
+   * @param published true when it is the one that the crew works from
+   */
+  public static PlanStamp ofVersion(
+      int number, String note, Instant at, ZoneId zone, boolean published) {
+    String words = "Version %d of the board, %s, put by %s";
+    return new PlanStamp(
+        words.formatted(number, published ? "published" : "not published", time(at, zone)), note);
+  }
+
+  /**
+   * Of a plan that stands at the board and was not put by.
+   *
+   * @param at when it was made
+   * @param zone of the floor
+   */
+  public static PlanStamp ofRevision(long revision, Instant at, ZoneId zone) {
+    return new PlanStamp(
+        "Not published: revision %d of the board, made %s".formatted(revision, time(at, zone)), "");
+  }
+
+  /** Of a plan in a file: the same plan has the same letters, whenever its papers are made. */
+  public static PlanStamp ofPlan(Batch batch, Plan plan) {
+    try {
+      byte[] table =
+          PlanCsvWriter.write(plan, batch.shotList(), "").getBytes(StandardCharsets.UTF_8);
+      byte[] hash = MessageDigest.getInstance("SHA-256").digest(table);
+      return new PlanStamp("Plan " + HexFormat.of().formatHex(hash, 0, MARK_BYTES), "");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("SHA-256 is part of every Java", e);
+    }
+  }
+
+  /** All of it in one line. */
+  public String whole() {
+    return with(note);
+  }
+
+  /** The same with a long note cut off, for the margin of a page. */
+  public String line() {
+    return with(note.length() <= SHORT_NOTE ? note : note.substring(0, SHORT_NOTE - 1) + "…");
+  }
+
+  private String with(String shown) {
+    return words + (shown.isEmpty() ? "" : ": " + shown);
+  }
+
+  private static String time(Instant at, ZoneId zone) {
+    return MINUTE.format(at.atZone(zone));
+  }
+}

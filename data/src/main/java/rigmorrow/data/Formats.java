@@ -246,8 +246,18 @@ public final class Formats {
    */
   public static Study readScenarios(Path file, List<Batch> batches)
       throws IOException, InputException {
-    Trees.Notation notation = notation(file.toString());
-    return ScenarioReader.read(file.toString(), InputFile.read(file).text(), notation, batches);
+    notation(file.toString());
+    return readScenarios(InputFile.read(file), batches);
+  }
+
+  /**
+   * Reads scenarios (.json, .yaml or .yml) from memory and makes each on every batch.
+   *
+   * @param batches that they are to be compared over; at least one
+   * @throws InputException with everything that is wrong with the file
+   */
+  public static Study readScenarios(InputFile file, List<Batch> batches) throws InputException {
+    return ScenarioReader.read(file.name(), file.text(), notation(file.name()), batches);
   }
 
   private static Table table(

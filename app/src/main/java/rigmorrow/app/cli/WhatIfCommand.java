@@ -14,12 +14,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import rigmorrow.app.report.Counted;
 import rigmorrow.app.report.Json;
 import rigmorrow.app.terminal.ExitCodes;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.app.whatif.Compared;
 import rigmorrow.app.whatif.Comparing;
+import rigmorrow.app.whatif.Comparison;
 import rigmorrow.app.whatif.PastDays;
 import rigmorrow.app.whatif.RunSettings;
 import rigmorrow.app.whatif.WhatIfDemo;
@@ -144,12 +144,12 @@ final class WhatIfCommand implements Callable<Integer> {
     if (settings.oneMore()) {
       PastDays.checkSmallChanges(dayFolder, past, study);
     }
+    Comparison comparison = new Comparison(study, past, settings, program());
     if (dryRun) {
-      return dryRun(study, past, settings, target, folder);
+      return dryRun(comparison, target, folder);
     }
     folder.refuseOthers(overwrite);
-    Compared compared =
-        new Comparing(session, program()).run(study, past, settings, folder.cells());
+    Compared compared = new Comparing(session).run(comparison, settings, folder.cells());
     return tell(compared, target, folder);
   }
 
@@ -192,27 +192,17 @@ final class WhatIfCommand implements Callable<Integer> {
     }
   }
 
-  private int dryRun(
-      Study study, List<Past> past, RunSettings settings, Path target, ReportFolder folder) {
-    int arms = Compared.arms(study, past.get(0).batch().floor(), settings).size();
-    int plans = arms * past.size() * settings.seeds();
-    String what =
-        "would make "
-            + Counted.of(plans, "plan")
-            + " of "
-            + settings.effort()
-            + ": "
-            + Counted.of(arms, "floor and demand", "floors and demands")
-            + " on "
-            + Counted.of(past.size(), "day")
-            + " with "
-            + Counted.of(settings.seeds(), "seed");
+  private int dryRun(Comparison comparison, Path target, ReportFolder folder) {
     String where = "would write to " + target + ": " + String.join(", ", folder.names());
     if (common.json) {
       var document = Json.document().put("dryRun", true).put("out", target.toString());
-      session.print(List.of(Json.text(document.put("plans", plans))));
+      session.print(List.of(Json.text(document.put("plans", comparison.plans()))));
     } else {
-      session.print(List.of(what, where, "dry run: nothing was planned or written"));
+      session.print(
+          List.of(
+              "would make " + comparison.inWords(),
+              where,
+              "dry run: nothing was planned or written"));
     }
     return ExitCodes.DONE;
   }

@@ -12,11 +12,6 @@ import rigmorrow.app.whatif.RunSettings;
 
 /** How scenarios are compared. */
 final class WhatIfOptions {
-  private static final int USUAL_SECONDS = 2;
-  private static final int MOST_SECONDS = 3600;
-  private static final int MOST_SEEDS = 100;
-  private static final double LEAST_DEMAND = -90;
-  private static final double MOST_DEMAND = 200;
 
   @Option(
       names = "--time",
@@ -70,25 +65,21 @@ final class WhatIfOptions {
   RunSettings settings(CommandSpec spec) {
     Bounds bounds = new Bounds(spec);
     if (seconds != null) {
-      bounds.between("--time", seconds, 1, MOST_SECONDS);
+      bounds.between("--time", seconds, 1, RunSettings.MOST_SECONDS);
     }
     bounds.between("--steps", steps, 0, Long.MAX_VALUE);
-    bounds.between("--seeds", seeds, 1, MOST_SEEDS);
+    bounds.between("--seeds", seeds, 1, RunSettings.MOST_SEEDS);
     int processors = Runtime.getRuntime().availableProcessors();
     int atOnce = cores == null ? processors : cores;
     // Two plans on one core would get half the time each.
     bounds.between("--cores", atOnce, 1, processors);
-    for (double percent : demand) {
-      boolean known = percent >= LEAST_DEMAND && percent <= MOST_DEMAND && percent != 0;
-      if (!known || demand.indexOf(percent) != demand.lastIndexOf(percent)) {
-        throw new ParameterException(
-            spec.commandLine(),
-            "--demand is " + percent + "; accepted: -90 to 200, other than 0, each once");
-      }
+    if (!RunSettings.demands(demand)) {
+      throw new ParameterException(
+          spec.commandLine(), "--demand is " + demand + "; accepted: " + RunSettings.DEMANDS);
     }
     Duration time = null;
     if (seconds != null || steps == 0) {
-      time = Duration.ofSeconds(seconds == null ? USUAL_SECONDS : seconds);
+      time = Duration.ofSeconds(seconds == null ? RunSettings.USUAL_SECONDS : seconds);
     }
     return new RunSettings(time, steps, seeds, atOnce, demand, again, oneMore);
   }

@@ -1,63 +1,56 @@
 package rigmorrow.app.whatif;
 
-import java.util.List;
-import rigmorrow.app.terminal.EarlyStop;
+import rigmorrow.app.terminal.Session;
 import rigmorrow.app.terminal.StatusLine;
-import rigmorrow.data.cells.CellFile;
 import rigmorrow.model.outcome.Cell;
 import rigmorrow.solver.whatif.WhatIfListener;
 
-/** Keeps every finished cell and draws how far the run is. */
-final class CellProgress implements WhatIfListener {
-  private static final long SECONDS_PER_MINUTE = 60;
-  private static final long SECONDS_PER_HOUR = 3600;
-
+/** Draws on a terminal how far a comparison is; Ctrl-C ends it. */
+final class CellProgress implements ComparisonWatch {
+  private final Session session;
   private final StatusLine line;
-  private final EarlyStop stop;
-  private final CellFile file;
-  private final List<Cell> all;
+  private final Comparison comparison;
+  private final RunSettings settings;
 
-  /**
-   * @param all takes every cell
-   */
-  CellProgress(StatusLine line, EarlyStop stop, CellFile file, List<Cell> all) {
+  CellProgress(Session session, StatusLine line, Comparison comparison, RunSettings settings) {
+    this.session = session;
     this.line = line;
-    this.stop = stop;
-    this.file = file;
-    this.all = all;
+    this.comparison = comparison;
+    this.settings = settings;
   }
 
   @Override
-  public void finished(Cell cell, Progress progress) {
-    file.append(cell);
-    all.add(cell);
+  public void begun(int known) {
+    long seconds = settings.wholeSeconds(comparison.plans() - known);
+    String time = seconds == 0 ? "" : ", about " + Lengths.glance(seconds);
+    session.note(comparison.inWords() + time + "; Ctrl-C keeps what is finished");
+    if (known > 0) {
+      session.note(known + " of " + comparison.plans() + " plans were there already");
+      session.stop().searchBegins();
+    }
+  }
+
+  @Override
+  public void warmingUp() {
+    line.draw("warming up");
+  }
+
+  @Override
+  public void finished(Cell cell, WhatIfListener.Progress progress) {
     // Until there is something to keep, a signal may end the program at once.
-    stop.searchBegins();
+    session.stop().searchBegins();
     line.draw(
         "%d of %d plans, %s left; last: %s on %s"
             .formatted(
                 progress.done(),
                 progress.all(),
-                time(progress.left().toSeconds()),
+                Lengths.glance(progress.left().toSeconds()),
                 cell.key().scenario(),
                 cell.key().batch()));
   }
 
   @Override
   public boolean stopRequested() {
-    return stop.requested();
-  }
-
-  /** A length of time to be read at a glance: "40 s", "12 min", "3 h 5 min". */
-  static String time(long seconds) {
-    if (seconds < 2 * SECONDS_PER_MINUTE) {
-      return seconds + " s";
-    }
-    long minutes = (seconds + SECONDS_PER_MINUTE / 2) / SECONDS_PER_MINUTE;
-    if (seconds < SECONDS_PER_HOUR) {
-      return minutes + " min";
-    }
-    long rest = minutes % SECONDS_PER_MINUTE;
-    return minutes / SECONDS_PER_MINUTE + " h" + (rest == 0 ? "" : " " + rest + " min");
+    return session.stop().requested();
   }
 }

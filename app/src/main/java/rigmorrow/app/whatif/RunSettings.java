@@ -1,9 +1,11 @@
 package rigmorrow.app.whatif;
 
 import java.time.Duration;
+import java.util.HashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.report.Counted;
+import rigmorrow.model.check.Require;
 import rigmorrow.solver.SolverSettings;
 
 /**
@@ -25,8 +27,48 @@ public record RunSettings(
     List<Double> demandPercents,
     boolean again,
     boolean oneMore) {
+  private static final double MILLIS_PER_SECOND = 1000;
+
+  /** Longest time for one plan. */
+  public static final int MOST_SECONDS = 3600;
+
+  /** Most seeds. */
+  public static final int MOST_SEEDS = 100;
+
+  /** Time for each plan where nothing else is asked for. */
+  public static final int USUAL_SECONDS = 2;
+
+  /** What demands may be. */
+  public static final String DEMANDS = "-90 to 200, other than 0, each once";
+
+  private static final double LEAST_DEMAND = -90;
+  private static final double MOST_DEMAND = 200;
+
   public RunSettings {
     demandPercents = List.copyOf(demandPercents);
+    Duration limit = time;
+    Require.that(
+        limit == null ? steps > 0 : steps >= 0,
+        "steps",
+        steps,
+        "above 0 where no time stops a plan");
+    if (limit != null) {
+      double seconds = limit.toMillis() / MILLIS_PER_SECOND;
+      Require.that(
+          seconds > 0 && seconds <= MOST_SECONDS,
+          "seconds",
+          seconds,
+          "above 0, to " + MOST_SECONDS);
+    }
+    Require.that(seeds >= 1 && seeds <= MOST_SEEDS, "seeds", seeds, "1 to " + MOST_SEEDS);
+    Require.atLeast("cores", cores, 1);
+    Require.that(demands(demandPercents), "demand", demandPercents, DEMANDS);
+  }
+
+  /** True where everything can be planned under these demands. */
+  public static boolean demands(List<Double> percents) {
+    return percents.stream().allMatch(one -> one >= LEAST_DEMAND && one <= MOST_DEMAND && one != 0)
+        && new HashSet<>(percents).size() == percents.size();
   }
 
   /** What every cell is allowed. */

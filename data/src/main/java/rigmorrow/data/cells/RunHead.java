@@ -42,6 +42,13 @@ public record RunHead(String program, String scenarios, String batches, String e
     return new RunHead(program, shown(scenarios), shown(days), effort);
   }
 
+  /** Short and the same for the same head only: a name for where its cells are kept. */
+  public String id() {
+    MessageDigest all = sha256();
+    all.update(bytes(String.join("\n", row())));
+    return shown(all);
+  }
+
   /** Names and values, as they stand in the file. */
   List<String> row() {
     return List.of(

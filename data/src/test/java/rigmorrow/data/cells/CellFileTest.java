@@ -137,6 +137,10 @@ class CellFileTest {
     var study = Samples.tinyScenarios();
     RunHead head = RunHead.of("p", study, List.of("x"), batches, "e");
     assertThat(RunHead.of("p", study, List.of("x"), batches, "e")).isEqualTo(head);
+    assertThat(RunHead.of("p", study, List.of("x"), batches, "e").id())
+        .isEqualTo(head.id())
+        .isNotEqualTo(RunHead.of("p", study, List.of("x"), batches, "f").id())
+        .matches("[0-9a-f]{16}");
     assertThat(RunHead.of("p", study, List.of("y"), batches, "e").batches())
         .isNotEqualTo(head.batches());
     var fewer =

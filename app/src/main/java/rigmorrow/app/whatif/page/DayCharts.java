@@ -44,7 +44,7 @@ final class DayCharts {
       base.outline(x - 9, from - 9, 18, 18, LINE);
       scenario.shape(x - 10, to, x, to - 12, x + 10, to, x, to + 12);
       if (i % every == 0) {
-        across.add(new Mark(pairs.get(i).batch(), "left: " + Scale.percent(part)));
+        across.add(new Mark(pairs.get(i).batch(), Mark.Side.LEFT, part));
       }
     }
     return new PlaneChart(
@@ -55,10 +55,10 @@ final class DayCharts {
         up.ticksUp(FigureText::clock, step),
         PlaneChart.WIDE,
         List.of(
-            Layer.of(grid, Layer.FAINT),
-            Layer.of(links, Layer.BASE),
-            Layer.of(base, Layer.BLACK),
-            Layer.of(scenario, Layer.SCENARIO)),
+            Layer.of(grid, Ink.FAINT),
+            Layer.of(links, Ink.BASE),
+            Layer.of(base, Ink.MARK),
+            Layer.of(scenario, Ink.SCENARIO)),
         "square: as it is",
         "diamond: scenario");
   }
@@ -112,10 +112,7 @@ final class DayCharts {
         hours.ticks(FigureText::clock, hourStep),
         up.ticksUp(count -> String.format(Locale.ROOT, "%.0f", count), step),
         PlaneChart.NARROW,
-        List.of(
-            Layer.of(area, Layer.FAINT),
-            Layer.of(grid, Layer.BASE),
-            Layer.of(line, Layer.SCENARIO)),
+        List.of(Layer.of(area, Ink.FAINT), Layer.of(grid, Ink.BASE), Layer.of(line, Ink.SCENARIO)),
         "area: as it is",
         "line: scenario");
   }

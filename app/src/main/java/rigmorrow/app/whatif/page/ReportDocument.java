@@ -81,6 +81,8 @@ public record ReportDocument(
    * @param demandBasis whether that was planned or assumed
    * @param finishing when the last job ends on each day
    * @param loads how busy the floor is in the course of a day
+   * @param byDay what the drawings of days show, as a table
+   * @param byHour what the drawings of a day's course show, as a table
    */
   public record Section(
       String id,
@@ -91,7 +93,9 @@ public record ReportDocument(
       @Nullable LaneChart demand,
       String demandBasis,
       PlaneChart finishing,
-      List<PlaneChart> loads) {
+      List<PlaneChart> loads,
+      FigureTable byDay,
+      FigureTable byHour) {
     public Section {
       facts = facts.stream().map(List::copyOf).toList();
       loads = List.copyOf(loads);

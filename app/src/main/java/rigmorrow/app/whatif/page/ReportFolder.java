@@ -1,13 +1,16 @@
 package rigmorrow.app.whatif.page;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rigmorrow.app.files.OutputFiles;
 import rigmorrow.app.print.Paper;
 import rigmorrow.app.print.PdfFile;
@@ -23,23 +26,69 @@ public final class ReportFolder {
   /** Kinds of report, each with its file. */
   public enum Report {
     /** For a browser. */
-    HTML("report.html"),
+    HTML("report.html", "text/html"),
     /** For paper. */
-    PDF("report.pdf"),
+    PDF("report.pdf", "application/pdf"),
     /** All figures for spreadsheets. */
-    CSV("summary.csv"),
+    CSV("summary.csv", "text/csv"),
     /** All figures for programs. */
-    JSON("summary.json");
+    JSON("summary.json", "application/json");
 
     private final String file;
+    private final String contentType;
 
-    Report(String file) {
+    Report(String file, String contentType) {
       this.file = file;
+      this.contentType = contentType;
+    }
+
+    /** What the file is called. */
+    public String fileName() {
+      return file;
+    }
+
+    /** Its media type. */
+    public String contentType() {
+      return contentType;
+    }
+
+    /** The kind with that name of a file, if there is one. */
+    public static Optional<Report> of(String name) {
+      return Stream.of(values()).filter(one -> one.file.equals(name)).findFirst();
+    }
+
+    /**
+     * The file.
+     *
+     * @param compared at least one scenario of which can be compared already
+     */
+    public Made made(Compared compared) {
+      return switch (this) {
+        case HTML -> Made.of(new ReportPage(compared, Paper.A4).html());
+        case PDF -> {
+          PdfFile pdf = new ReportPage(compared, Paper.A4).pdf();
+          yield new Made(pdf.bytes(), pdf.note());
+        }
+        case CSV -> Made.of(WhatIfCsv.of(compared));
+        case JSON -> Made.of(Json.text(WhatIfJson.of(compared)) + "\n");
+      };
     }
 
     @Override
     public String toString() {
       return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /**
+   * A report.
+   *
+   * @param bytes of its file
+   * @param note what the user should know of it; empty when there is nothing
+   */
+  public record Made(byte[] bytes, String note) {
+    private static Made of(String text) {
+      return new Made(text.getBytes(StandardCharsets.UTF_8), "");
     }
   }
 
@@ -80,20 +129,11 @@ public final class ReportFolder {
    * @return what the user should know of them; empty when there is nothing
    */
   public String write(Compared compared) throws IOException {
-    ReportPage page = new ReportPage(compared, Paper.A4);
     String note = "";
     for (Report report : reports) {
-      Path file = path.resolve(report.file);
-      switch (report) {
-        case HTML -> OutputFiles.write(file, page.html());
-        case PDF -> {
-          PdfFile pdf = page.pdf();
-          OutputFiles.write(file, pdf.bytes());
-          note = pdf.note();
-        }
-        case CSV -> OutputFiles.write(file, WhatIfCsv.of(compared));
-        case JSON -> OutputFiles.write(file, Json.text(WhatIfJson.of(compared)) + "\n");
-      }
+      Made made = report.made(compared);
+      OutputFiles.write(path.resolve(report.file), made.bytes());
+      note += made.note();
     }
     return note;
   }

@@ -52,29 +52,36 @@ public final class ReportPage {
   }
 
   private String page(boolean forPdf) {
+    StringOutput output = new StringOutput();
+    TEMPLATES.render("whatif/page/report.jte", document(forPdf), output);
+    return PrintableText.forXml(output.toString());
+  }
+
+  /**
+   * Everything that the report says and draws.
+   *
+   * @param forPdf true for what becomes a PDF file, false for what a browser shows
+   */
+  public ReportDocument document(boolean forPdf) {
     List<ScenarioResult> results = compared.results();
     boolean money = compared.hasMoney();
     boolean comparable = results.stream().anyMatch(result -> result.payoff().isPresent());
     SavingCharts charts = new SavingCharts(compared.costs().currency());
     ReportSections sections = new ReportSections(compared, charts, figures, sentences);
-    ReportDocument document =
-        new ReportDocument(
-            compared.study().name(),
-            subtitle(),
-            warnings(),
-            results.stream().map(sections::answer).toList(),
-            money && comparable ? charts.savings(results) : null,
-            table(results),
-            compared.again().map(sentences::luck).orElse(""),
-            sections.all(results),
-            OneMoreTable.of(compared, charts),
-            Assumptions.of(compared),
-            compared.program(),
-            paper,
-            forPdf);
-    StringOutput output = new StringOutput();
-    TEMPLATES.render("whatif/page/report.jte", document, output);
-    return PrintableText.forXml(output.toString());
+    return new ReportDocument(
+        compared.study().name(),
+        subtitle(),
+        warnings(),
+        results.stream().map(sections::answer).toList(),
+        money && comparable ? charts.savings(results) : null,
+        table(results),
+        compared.again().map(sentences::luck).orElse(""),
+        sections.all(results),
+        OneMoreTable.of(compared, charts),
+        Assumptions.of(compared),
+        compared.program(),
+        paper,
+        forPdf);
   }
 
   private String subtitle() {

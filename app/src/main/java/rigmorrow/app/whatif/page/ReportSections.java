@@ -27,6 +27,7 @@ final class ReportSections {
   private final FigureText figures;
   private final ResultSentences sentences;
   private final MoneyText money;
+  private final DrawnTables drawn;
 
   ReportSections(
       Compared compared, SavingCharts charts, FigureText figures, ResultSentences sentences) {
@@ -35,6 +36,7 @@ final class ReportSections {
     this.figures = figures;
     this.sentences = sentences;
     this.money = new MoneyText(compared.costs().currency());
+    this.drawn = new DrawnTables(compared, figures);
   }
 
   /** What is to be said of a scenario. */
@@ -64,8 +66,8 @@ final class ReportSections {
             ? "Every demand was planned: jobs were drawn from those of each day, for the floor as"
                 + " it is and for the scenario alike."
             : "Assumed, not planned: lateness, jobs left out, overtime and rig hours are taken to"
-                + " cost so many per cent more or less, regular pay the same. The option --demand"
-                + " plans it.";
+                + " cost so many per cent more or less, regular pay the same. Plan other demands too"
+                + " (--demand) to know.";
     LaneChart demand = compared.hasMoney() ? demand(result, planned) : null;
     return new ReportDocument.Section(
         id,
@@ -76,7 +78,9 @@ final class ReportSections {
         demand,
         basis(result, demand == null, basis),
         DayCharts.finishing(result),
-        loads(result));
+        loads(result),
+        drawn.byDay(result),
+        drawn.byHour(result));
   }
 
   private String basis(ScenarioResult result, boolean noChart, String basis) {

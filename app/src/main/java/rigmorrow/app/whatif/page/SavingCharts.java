@@ -79,8 +79,8 @@ final class SavingCharts {
             DoubleStream.concat(DoubleStream.of(before), DoubleStream.of(after)).max().orElse(1));
     List<LaneChart.Lane> lanes =
         List.of(
-            lane("as it is", before, scale, Layer.BASE),
-            lane("scenario", after, scale, Layer.SCENARIO));
+            lane("as it is", before, scale, Ink.BASE),
+            lane("scenario", after, scale, Ink.SCENARIO));
     return chart(
         "Cost of a day, before and after",
         ": a mark for each day, a box for the middle half of them, a line at their median",
@@ -90,7 +90,7 @@ final class SavingCharts {
         lanes);
   }
 
-  private LaneChart.Lane lane(String label, double[] days, Scale scale, String fill) {
+  private LaneChart.Lane lane(String label, double[] days, Scale scale, Ink ink) {
     Percentiles spread = new Percentiles(days);
     Drawing marks = new Drawing();
     for (double day : days) {
@@ -104,11 +104,7 @@ final class SavingCharts {
     return new LaneChart.Lane(
         label,
         "median " + money.amount(spread.at(50)),
-        List.of(
-            grid(scale),
-            Layer.of(marks, fill),
-            Layer.of(box, fill),
-            Layer.of(median, Layer.BLACK)));
+        List.of(grid(scale), Layer.of(marks, ink), Layer.of(box, ink), Layer.of(median, Ink.MARK)));
   }
 
   /** How payback depends on demand; some demand pays back. */
@@ -123,7 +119,7 @@ final class SavingCharts {
     for (Demand demand : demands) {
       Drawing life = new Drawing();
       life.rectangle(x(scale, lifeYears) - 1, 0, 2, LaneChart.HEIGHT);
-      List<Layer> layers = new ArrayList<>(List.of(grid(scale), Layer.of(life, Layer.BLACK)));
+      List<Layer> layers = new ArrayList<>(List.of(grid(scale), Layer.of(life, Ink.MARK)));
       Payoff.Years years = demand.years();
       if (years.soonest().isPresent()) {
         boolean never = years.latest().isEmpty() || years.latest().getAsDouble() > scale.high();
@@ -173,26 +169,26 @@ final class SavingCharts {
     Drawing mean = new Drawing();
     double x = x(scale, interval.middle());
     mean.shape(x - 10, MIDDLE, x, MIDDLE - 14, x + 10, MIDDLE, x, MIDDLE + 14);
-    return List.of(Layer.of(line, Layer.SCENARIO), Layer.of(mean, Layer.SCENARIO));
+    return List.of(Layer.of(line, Ink.SCENARIO), Layer.of(mean, Ink.SCENARIO));
   }
 
   private static Layer arrow() {
     Drawing head = new Drawing();
     double end = LaneChart.WIDTH;
     head.shape(end - 24, MIDDLE - 14, end, MIDDLE, end - 24, MIDDLE + 14);
-    return Layer.of(head, Layer.SCENARIO);
+    return Layer.of(head, Ink.SCENARIO);
   }
 
   private static Layer grid(Scale scale) {
     Drawing grid = new Drawing();
     scale.values().forEach(value -> grid.rectangle(x(scale, value) - 0.5, 0, 1, LaneChart.HEIGHT));
-    return Layer.of(grid, Layer.FAINT);
+    return Layer.of(grid, Ink.FAINT);
   }
 
   private static Layer line(Scale scale, double value) {
     Drawing line = new Drawing();
     line.rectangle(x(scale, value) - 1, 0, 2, LaneChart.HEIGHT);
-    return Layer.of(line, Layer.BLACK);
+    return Layer.of(line, Ink.MARK);
   }
 
   private static double x(Scale scale, double value) {

@@ -37,14 +37,14 @@ record Scale(double low, double high) {
   /** Values so far apart along the axis. */
   List<Mark> ticks(DoubleFunction<String> text, double step) {
     return values(step).stream()
-        .map(value -> new Mark(text.apply(value), "left: " + percent(part(value))))
+        .map(value -> new Mark(text.apply(value), Mark.Side.LEFT, part(value)))
         .toList();
   }
 
   /** Values so far apart along an axis that goes up. */
   List<Mark> ticksUp(DoubleFunction<String> text, double step) {
     return values(step).stream()
-        .map(value -> new Mark(text.apply(value), "top: " + percent(1 - part(value))))
+        .map(value -> new Mark(text.apply(value), Mark.Side.TOP, 1 - part(value)))
         .toList();
   }
 

@@ -97,7 +97,7 @@ class ReportPageTest {
   @Test
   void drawsEveryDayAndEveryDemand() {
     for (Element section : page.select("section.part[aria-labelledby^=scenario]")) {
-      Element finishing = section.selectFirst(".broad path[fill=" + Layer.SCENARIO + "]");
+      Element finishing = section.selectFirst(".broad path[fill=" + Ink.SCENARIO.colour() + "]");
       assertThat(finishing.attr("d").split("M")).hasSize(4 + 1);
       assertThat(section.select(".narrow svg")).hasSize(2);
     }
@@ -106,6 +106,26 @@ class ReportPageTest {
         .containsExactly(
             "as it is", "scenario", "20 % fewer jobs", "demand as it was", "20 % more jobs");
     assertThat(operator.text()).contains("Every demand was planned");
+  }
+
+  @Test
+  void saysInTablesWhatItDraws() {
+    Element drawn = page.selectFirst("section[aria-labelledby=scenario-1] details.drawn");
+    assertThat(drawn.select("table").get(0).select("tbody tr")).hasSize(4);
+    ScenarioResult first = compared.results().get(0);
+    var ends = first.difference(Figure.FINISHED).pairs().get(0);
+    var cost = first.difference(Figure.COST).pairs().get(0);
+    FigureText figures = new FigureText("EUR");
+    assertThat(drawn.select("table").get(0).select("tbody tr").get(0).children().eachText())
+        .containsExactly(
+            ends.batch(),
+            FigureText.clock(ends.base()),
+            FigureText.clock(ends.scenario()),
+            figures.value(Figure.COST, cost.base()),
+            figures.value(Figure.COST, cost.scenario()));
+    List<String> hours = drawn.select("table").get(1).select("tbody th").eachText();
+    assertThat(hours).hasSizeGreaterThan(4).isSorted().allMatch(one -> one.matches("\\d\\d:[03]0"));
+    assertThat(plain(pdf.text())).doesNotContain("Halfhourfrom");
   }
 
   @Test

@@ -32,8 +32,10 @@ class ScaleTest {
     Scale scale = new Scale(0, 4);
     assertThat(scale.ticksUp(value -> "" + value, 2))
         .containsExactly(
-            new Mark("0.0", "top: 100.00%"),
-            new Mark("2.0", "top: 50.00%"),
-            new Mark("4.0", "top: 0.00%"));
+            new Mark("0.0", Mark.Side.TOP, 1),
+            new Mark("2.0", Mark.Side.TOP, 0.5),
+            new Mark("4.0", Mark.Side.TOP, 0));
+    assertThat(new Mark("0.0", Mark.Side.TOP, 1).place()).isEqualTo("top: 100.00%");
+    assertThat(new Mark("0.0", Mark.Side.LEFT, 1 / 3.0).place()).isEqualTo("left: 33.33%");
   }
 }

@@ -12,7 +12,6 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
@@ -74,6 +73,24 @@ public final class CellFile implements AutoCloseable {
     }
   }
 
+  /**
+   * The cells of a file, which nobody may write to meanwhile; nothing is changed, and a last line
+   * that was cut off is left where it is.
+   *
+   * @param head of a run that they are to be compared with
+   * @throws InputException when the file is of another run, or is none
+   * @throws IOException when the file system fails
+   */
+  public static List<Cell> read(Path file, RunHead head) throws IOException, InputException {
+    try (CellFile cells = new CellFile(file, FileChannel.open(file, StandardOpenOption.READ))) {
+      List<List<String>> rows = cells.checked(cells.whole(), head);
+      if (rows.size() >= HEAD_ROWS) {
+        cells.take(rows.subList(HEAD_ROWS, rows.size()));
+      }
+      return cells.cells();
+    }
+  }
+
   /** The cells that were there when the file was opened, each once. */
   public List<Cell> cells() {
     return List.copyOf(cells);
@@ -110,24 +127,44 @@ public final class CellFile implements AutoCloseable {
   }
 
   private void read(RunHead head) throws IOException, InputException {
-    String text = Files.readString(file);
-    String whole = text.substring(0, text.lastIndexOf('\n') + 1);
+    String whole = whole();
     channel.truncate(whole.getBytes(StandardCharsets.UTF_8).length);
     channel.position(channel.size());
-    List<List<String>> rows = rows(whole);
-    if (!rows.isEmpty()) {
-      check(rows.get(0), head);
-    }
+    List<List<String>> rows = checked(whole, head);
     if (rows.size() < HEAD_ROWS) {
       channel.truncate(0);
       List<String> first = new ArrayList<>(List.of(FIRST, VERSION));
       first.addAll(head.row());
       write(line(first) + line(CellRow.HEADS));
-    } else if (!rows.get(1).equals(CellRow.HEADS)) {
-      throw refused(2, "", String.join(",", rows.get(1)), "the heads of this version");
     } else {
       take(rows.subList(HEAD_ROWS, rows.size()));
     }
+  }
+
+  /**
+   * Every line that has its end. It is read through the channel: to open and close the file once
+   * more would give up the lock, which is the process's and not the channel's.
+   */
+  private String whole() throws IOException {
+    ByteBuffer bytes = ByteBuffer.allocate(Math.toIntExact(channel.size()));
+    channel.position(0);
+    while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
+      // until all is there
+    }
+    String text = new String(bytes.array(), 0, bytes.position(), StandardCharsets.UTF_8);
+    return text.substring(0, text.lastIndexOf('\n') + 1);
+  }
+
+  private List<List<String>> checked(String whole, RunHead head)
+      throws IOException, InputException {
+    List<List<String>> rows = rows(whole);
+    if (!rows.isEmpty()) {
+      check(rows.get(0), head);
+    }
+    if (rows.size() >= HEAD_ROWS && !rows.get(1).equals(CellRow.HEADS)) {
+      throw refused(2, "", String.join(",", rows.get(1)), "the heads of this version");
+    }
+    return rows;
   }
 
   private List<List<String>> rows(String text) throws IOException, InputException {

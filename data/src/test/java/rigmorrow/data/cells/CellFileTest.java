@@ -131,6 +131,59 @@ class CellFileTest {
     assertThat(append()).hasSize(1);
   }
 
+  /** Another process, which a lock of this one must keep out as well. */
+  static final class Other {
+    private Other() {}
+
+    /** Leaves with 3 when the file is being written to. */
+    public static void main(String[] arguments) throws Exception {
+      try {
+        CellFile.open(Path.of(arguments[0]), HEAD).close();
+      } catch (InputException e) {
+        System.exit(e.getMessage().contains("another run is writing to it") ? 3 : 4);
+      }
+    }
+  }
+
+  private int other() throws Exception {
+    return new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-cp",
+            System.getProperty("java.class.path"),
+            Other.class.getName(),
+            file.toString())
+        .inheritIO()
+        .start()
+        .waitFor();
+  }
+
+  @Test
+  void keepsOtherProcessesOut() throws Exception {
+    append(cell("a", 1));
+    try (CellFile open = CellFile.open(file, HEAD)) {
+      assertThat(open.cells()).hasSize(1);
+      assertThat(other()).isEqualTo(3);
+    }
+    assertThat(other()).isZero();
+  }
+
+  @Test
+  void isReadWithoutBeingTouched() throws Exception {
+    try (CellFile open = CellFile.open(file, HEAD)) {
+      open.append(cell("a", 1));
+      open.append(cell("b", 1));
+    }
+    String cut = Files.readString(file) + "c,0.0,x";
+    Files.writeString(file, cut);
+    assertThat(CellFile.read(file, HEAD))
+        .extracting(one -> one.key().scenario())
+        .containsExactly("a", "b");
+    assertThat(CellFile.read(file, HEAD)).hasSize(2);
+    assertThat(file).hasContent(cut);
+    RunHead other = new RunHead("rigmorrow 1.0", "aa", "bb", "2 s");
+    assertThatThrownBy(() -> CellFile.read(file, other)).hasMessageContaining("effort");
+  }
+
   @Test
   void aRunIsKnownByWhatIsCompared() {
     var batches = List.of(Samples.tinyBatch());

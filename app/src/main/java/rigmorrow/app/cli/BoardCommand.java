@@ -12,6 +12,8 @@ import rigmorrow.app.board.desk.Desk;
 import rigmorrow.app.board.server.BoardServer;
 import rigmorrow.app.board.server.ServerSettings;
 import rigmorrow.app.board.server.Tokens;
+import rigmorrow.app.board.whatif.ComparisonDesk;
+import rigmorrow.app.board.whatif.DaySource;
 import rigmorrow.app.cli.options.BoardOptions;
 import rigmorrow.app.cli.options.Bounds;
 import rigmorrow.app.report.Json;
@@ -32,7 +34,8 @@ import rigmorrow.app.terminal.Session;
       "  rigmorrow board floor.yaml shot-list.csv                  begin with dispatch rules",
       "  rigmorrow board floor.yaml shot-list.csv plan.json        begin with that plan",
       "  rigmorrow board                                           go on",
-      "  rigmorrow board floor.yaml tuesday.csv --new              put the old one aside"
+      "  rigmorrow board floor.yaml tuesday.csv --new              put the old one aside",
+      "  rigmorrow board --past-days days                          compare scenarios on them"
     })
 final class BoardCommand implements Callable<Integer> {
   private static final int LAST_PORT = 65_535;
@@ -73,9 +76,13 @@ final class BoardCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     new Bounds(spec).between("--port", port, 0, LAST_PORT);
     ServerSettings settings = settings();
+    DaySource days = which.pastDays(session);
     BoardServer.requireFree(settings);
     try (Desk desk = which.open(session);
-        BoardServer server = BoardServer.start(desk, settings, session.clock(), version())) {
+        ComparisonDesk comparisons =
+            new ComparisonDesk(days, which.comparisons(session), desk.cores(), version());
+        BoardServer server =
+            BoardServer.start(desk, comparisons, settings, session.clock(), version())) {
       server.warmUp();
       tell(server);
       session.stop().await();

@@ -1,5 +1,6 @@
 package rigmorrow.app.whatif;
 
+import java.util.List;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.app.terminal.StatusLine;
 import rigmorrow.model.outcome.Cell;
@@ -20,7 +21,8 @@ final class CellProgress implements ComparisonWatch {
   }
 
   @Override
-  public void begun(int known) {
+  public void begun(List<Cell> cells) {
+    int known = cells.size();
     long seconds = settings.wholeSeconds(comparison.plans() - known);
     String time = seconds == 0 ? "" : ", about " + Lengths.glance(seconds);
     session.note(comparison.inWords() + time + "; Ctrl-C keeps what is finished");

@@ -97,23 +97,21 @@ public final class Comparison {
   }
 
   /**
-   * The cells that are there from earlier runs.
+   * The cells that are there from earlier runs; none may go on meanwhile.
    *
    * @param file of the cells, or where they will be
-   * @throws InputException when the file is of another run, or is being written to
+   * @throws InputException when the file is of another run
    */
   public List<Cell> known(Path file) throws IOException, InputException {
     if (!Files.exists(file)) {
       return List.of();
     }
-    try (CellFile cells = CellFile.open(file, head())) {
-      return wanted(cells);
-    }
+    return wanted(CellFile.read(file, head()));
   }
 
-  private List<Cell> wanted(CellFile cells) {
+  private List<Cell> wanted(List<Cell> cells) {
     Set<Cell.Key> keys = new HashSet<>(run.keys());
-    return cells.cells().stream().filter(cell -> keys.contains(cell.key())).toList();
+    return cells.stream().filter(cell -> keys.contains(cell.key())).toList();
   }
 
   /**
@@ -125,10 +123,10 @@ public final class Comparison {
    */
   public Compared run(Path file, ComparisonWatch watch) throws IOException, InputException {
     try (CellFile cells = CellFile.open(file, head())) {
-      List<Cell> all = new ArrayList<>(wanted(cells));
+      List<Cell> all = new ArrayList<>(wanted(cells.cells()));
       Set<Cell.Key> known = new HashSet<>();
       all.forEach(cell -> known.add(cell.key()));
-      watch.begun(known.size());
+      watch.begun(List.copyOf(all));
       Keeping keeping = new Keeping(cells, all, watch);
       if (settings.time() != null && known.size() < plans()) {
         watch.warmingUp();

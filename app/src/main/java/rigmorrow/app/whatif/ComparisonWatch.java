@@ -1,5 +1,6 @@
 package rigmorrow.app.whatif;
 
+import java.util.List;
 import rigmorrow.model.outcome.Cell;
 import rigmorrow.solver.whatif.WhatIfListener;
 
@@ -8,9 +9,9 @@ public interface ComparisonWatch {
   /**
    * Begins.
    *
-   * @param known plans that were there already
+   * @param known cells that were there already
    */
-  void begun(int known);
+  void begun(List<Cell> known);
 
   /** Plans are made and forgotten for a second, so that the first that counts is not made cold. */
   void warmingUp();

@@ -65,6 +65,12 @@ public record RunSettings(
     Require.that(demands(demandPercents), "demand", demandPercents, DEMANDS);
   }
 
+  /** Two seconds for each plan, one seed, and nothing besides. */
+  public static RunSettings usual(int cores) {
+    Duration time = Duration.ofSeconds(USUAL_SECONDS);
+    return new RunSettings(time, 0, 1, cores, List.of(), false, false);
+  }
+
   /** True where everything can be planned under these demands. */
   public static boolean demands(List<Double> percents) {
     return percents.stream().allMatch(one -> one >= LEAST_DEMAND && one <= MOST_DEMAND && one != 0)

@@ -29,6 +29,7 @@ import rigmorrow.app.cli.Runner.Ran;
 import rigmorrow.app.terminal.Console;
 import rigmorrow.app.terminal.EarlyStop;
 import rigmorrow.app.terminal.Session;
+import rigmorrow.app.whatif.SmallStudy;
 
 /** The command that opens a board: what it begins with, goes on with, and refuses. */
 @Timeout(180)
@@ -87,10 +88,14 @@ class BoardCommandTest {
     }
 
     JsonNode board() throws Exception {
+      return get("api/board");
+    }
+
+    JsonNode get(String path) throws Exception {
       HttpResponse<String> answer =
           HttpClient.newHttpClient()
               .send(
-                  HttpRequest.newBuilder(URI.create(address() + "api/board")).build(),
+                  HttpRequest.newBuilder(URI.create(address() + path)).build(),
                   HttpResponse.BodyHandlers.ofString());
       assertThat(answer.statusCode()).isEqualTo(200);
       return new ObjectMapper().readTree(answer.body());
@@ -251,6 +256,55 @@ class BoardCommandTest {
     Ran nothing = run(folder, "board", "--date", "2026-12-23", "--folder", "eve", "--port", "0");
     assertThat(nothing.exitCode()).isEqualTo(2);
     assertThat(nothing.err()).contains("without one");
+  }
+
+  @Test
+  void comparesScenariosOnPastDays() throws Exception {
+    SmallStudy.write(folder.resolve("past"), SmallStudy.days(2, 6), SmallStudy.study());
+    try (Running running =
+        new Running(
+            "in/floor.yaml", "in/shot-list.csv", "--folder", "eight", "--past-days", "past/days")) {
+      JsonNode look = running.get("api/whatif");
+      while (look.path("days").asText().equals("READING")) {
+        Thread.sleep(20);
+        look = running.get("api/whatif");
+      }
+      assertThat(look.path("sentence").asText())
+          .isEqualTo("Compared on 2 past days from 2026-03-02 to 2026-03-03, with 12 jobs in all.");
+    }
+    Ran none =
+        run(
+            folder,
+            "board",
+            "in/floor.yaml",
+            "in/shot-list.csv",
+            "--folder",
+            "nine",
+            "--past-days",
+            "no-days");
+    assertThat(none.exitCode()).isEqualTo(2);
+    assertThat(none.err()).contains("there is no such folder");
+    assertThat(folder.resolve("nine")).doesNotExist();
+  }
+
+  /** Nobody waits for invented past days who does not look at them. */
+  @Test
+  void inventsPastDaysForTheDemoWhenSomebodyLooks() throws Exception {
+    Path days = folder.resolve("ten/whatif/demo/days");
+    try (Running running = new Running("--demo", "--folder", "ten")) {
+      assertThat(running.board().path("jobs")).hasSize(150);
+      assertThat(days).doesNotExist();
+      JsonNode look = running.get("api/whatif");
+      while (look.path("days").asText().equals("READING")) {
+        Thread.sleep(20);
+        look = running.get("api/whatif");
+      }
+      assertThat(look.path("days").asText()).as(look.toString()).isEqualTo("READY");
+      assertThat(look.at("/scenarios/scenarios")).hasSize(4);
+    }
+    try (Stream<Path> all = Files.list(days)) {
+      assertThat(all).hasSize(30);
+    }
   }
 
   @Test

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.Operator;
 import rigmorrow.model.floor.Rig;
+import rigmorrow.model.money.Investment;
 
 /** Every small change to a floor: one more of each thing. */
 public final class SmallChanges {
@@ -22,38 +24,60 @@ public final class SmallChanges {
    */
   public static List<Scenario> of(Floor floor, Study.Prices prices) {
     List<Scenario> all = new ArrayList<>();
-    Set<String> rigs = floor.rigs().stream().map(Rig::id).collect(Collectors.toSet());
-    for (Rig rig : floor.rigs()) {
-      String name = rig.name() + " (one more)";
-      all.add(
-          new Scenario(
-              PREFIX + rig.id(),
-              "One more rig like " + named(rig.id(), rig.name()),
-              List.of(new FloorChange.RigLike(rig.id(), free(rig.id(), rigs), name)),
-              prices.rigs().get(rig.id())));
-    }
-    Set<String> crew = floor.crew().stream().map(Operator::id).collect(Collectors.toSet());
-    for (Operator one : floor.crew()) {
-      String name = one.name() + " (one more)";
-      all.add(
-          new Scenario(
-              PREFIX + one.id(),
-              "One more operator like " + named(one.id(), one.name()),
-              List.of(new FloorChange.OperatorLike(one.id(), free(one.id(), crew), name)),
-              null));
-    }
-    for (Kit kit : floor.kits()) {
-      all.add(
-          new Scenario(
-              PREFIX + kit.id(),
-              "One more " + named(kit.id(), kit.label()),
-              List.of(new FloorChange.MoreUnits(kit.id(), 1, null)),
-              prices.kits().get(kit.id())));
-    }
+    floor.rigs().forEach(rig -> all.add(rig(floor, rig, prices.rigs().get(rig.id()))));
+    floor.crew().forEach(one -> all.add(operator(floor, one)));
+    floor.kits().forEach(kit -> all.add(unit(kit, prices.kits().get(kit.id()))));
     return all;
   }
 
-  private static String named(String id, String name) {
+  /**
+   * One more rig.
+   *
+   * @param like the rig of the floor that it is like
+   * @param price null where nobody said it
+   */
+  public static Scenario rig(Floor floor, Rig like, @Nullable Investment price) {
+    Set<String> taken = floor.rigs().stream().map(Rig::id).collect(Collectors.toSet());
+    return new Scenario(
+        PREFIX + like.id(),
+        "One more rig like " + named(like.id(), like.name()),
+        List.of(
+            new FloorChange.RigLike(
+                like.id(), free(like.id(), taken), like.name() + " (one more)")),
+        price);
+  }
+
+  /**
+   * One more operator.
+   *
+   * @param like the operator of the floor that they are like
+   */
+  public static Scenario operator(Floor floor, Operator like) {
+    Set<String> taken = floor.crew().stream().map(Operator::id).collect(Collectors.toSet());
+    return new Scenario(
+        PREFIX + like.id(),
+        "One more operator like " + named(like.id(), like.name()),
+        List.of(
+            new FloorChange.OperatorLike(
+                like.id(), free(like.id(), taken), like.name() + " (one more)")),
+        null);
+  }
+
+  /**
+   * One more piece of a kit.
+   *
+   * @param price null where nobody said it
+   */
+  public static Scenario unit(Kit kit, @Nullable Investment price) {
+    return new Scenario(
+        PREFIX + kit.id(),
+        "One more " + named(kit.id(), kit.label()),
+        List.of(new FloorChange.MoreUnits(kit.id(), 1, null)),
+        price);
+  }
+
+  /** A thing by its id and what people call it, once where both are the same. */
+  public static String named(String id, String name) {
     return name.equals(id) ? id : id + " (" + name + ")";
   }
 

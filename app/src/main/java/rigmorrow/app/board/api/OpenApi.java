@@ -19,11 +19,11 @@ public final class OpenApi {
               entry(401, "The token is missing or another."),
               entry(403, "The request comes from another site."),
               entry(404, "There is nothing of that name."),
-              entry(409, "The plan was changed since."),
+              entry(409, "What it is about was changed since."),
               entry(413, "The body is too large."),
               entry(415, "The body is of another kind."),
               entry(422, "It cannot be done, and why."),
-              entry(423, "A search runs, and nothing is changed until it ends."),
+              entry(423, "Something else has the cores or the plan until it ends, and what."),
               entry(500, "A fault of the program."),
               entry(507, "A file cannot be written or read, and why.")));
 

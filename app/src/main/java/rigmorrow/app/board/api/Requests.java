@@ -2,6 +2,7 @@ package rigmorrow.app.board.api;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import rigmorrow.app.board.scenario.UsualChange;
 import rigmorrow.app.board.touch.Touch;
 
 /**
@@ -29,6 +30,47 @@ public final class Requests {
 
   /** Put the plan by. */
   public record NoteRequest(long revision, String note) {}
+
+  /**
+   * A usual change to be compared besides.
+   *
+   * @param number of the scenarios it is added to; 0 where there are none
+   * @param purchase what has to be bought for it
+   */
+  public record ScenarioRequest(
+      long number, UsualChange change, @Nullable PurchaseRequest purchase) {}
+
+  /**
+   * Something that is bought once, in the floor's currency.
+   *
+   * @param interestPercent in a year
+   * @param runningPerYear what it costs to keep
+   */
+  public record PurchaseRequest(
+      double price, int lifeYears, double interestPercent, double runningPerYear) {}
+
+  /** A scenario of those of that number. */
+  public record ScenarioNameRequest(long number, String name) {}
+
+  /**
+   * Compare scenarios.
+   *
+   * @param number of the scenarios
+   * @param seconds for each plan, 1 to 3600; null where steps stop it
+   * @param steps of each plan; null where seconds stop it
+   * @param seeds 1 to 100
+   * @param demand other demands to plan everything under too, -90 to 200 per cent, each once
+   * @param again true to plan the floor as it is once more with other seeds
+   * @param oneMore true to compare one more of each rig, operator and piece of kit besides
+   */
+  public record CompareRequest(
+      long number,
+      @Nullable Integer seconds,
+      @Nullable Long steps,
+      int seeds,
+      List<Double> demand,
+      boolean again,
+      boolean oneMore) {}
 
   /** Cells of a table that are mended. */
   public record CellsRequest(List<CellRequest> cells) {}

@@ -157,7 +157,7 @@ final class Schemas {
           .put("minimum", Long.MIN_VALUE)
           .put("maximum", Long.MAX_VALUE);
     }
-    if (type == double.class) {
+    if (type == double.class || type == Double.class) {
       return schema.put("type", "number");
     }
     if (type == boolean.class) {

@@ -10,6 +10,8 @@ import rigmorrow.app.board.store.PublishedFolder;
 import rigmorrow.app.board.touch.Hand;
 import rigmorrow.app.board.touch.Touch;
 import rigmorrow.app.files.RefusedException;
+import rigmorrow.app.planning.Cores;
+import rigmorrow.app.planning.CoresTakenException;
 import rigmorrow.model.explain.Explanation;
 import rigmorrow.model.explain.Trouble;
 import rigmorrow.model.plan.Orders;
@@ -155,9 +157,15 @@ public final class Desk implements AutoCloseable {
    *
    * @throws StaleException when the plan was changed since the revision
    * @throws SearchingException while a search runs
+   * @throws CoresTakenException while something else has the cores
    */
   public void search(long revision, SolverSettings settings) {
     keeper.search(revision, settings);
+  }
+
+  /** The cores, which a search shares with whatever else the board does. */
+  public Cores cores() {
+    return keeper.cores();
   }
 
   /** Ends the search soon, with the best plan so far; nothing happens when none runs. */

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rigmorrow.app.planning.BoundsFinder;
+import rigmorrow.app.planning.Cores;
 import rigmorrow.app.report.Counted;
 import rigmorrow.model.explain.Cost;
 import rigmorrow.model.plan.Orders;
@@ -30,6 +31,13 @@ final class Keeper implements AutoCloseable {
   private final BoundsFinder bounds = new BoundsFinder();
   private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
   private final Object lock = new Object();
+  private final Cores cores = new Cores();
+  private final Cores.Share share =
+      cores.share(
+          this::searching,
+          () ->
+              "A search for the plan of the day has the cores. Stop it under Plan again, or wait"
+                  + " until it ends.");
   private volatile @Nullable SearchRun search;
   private volatile Glance shown;
   private long changes;
@@ -112,7 +120,16 @@ final class Keeper implements AutoCloseable {
     return run != null && run.running();
   }
 
+  Cores cores() {
+    return cores;
+  }
+
   void search(long revision, SolverSettings settings) {
+    share.begin(() -> begin(revision, settings));
+    tell();
+  }
+
+  private void begin(long revision, SolverSettings settings) {
     SearchRun run;
     synchronized (lock) {
       requireFree(revision);
@@ -121,7 +138,6 @@ final class Keeper implements AutoCloseable {
       search = run;
     }
     run.start();
-    tell();
   }
 
   void stopSearch() {

@@ -18,7 +18,7 @@ import rigmorrow.app.board.handout.PlanChart;
 /** Files to take away: run sheets, tables, calendars, labels, a chart. */
 public final class HandOutRoutes {
   /** Our own documents bring their style with them, and no script. */
-  private static final String DOCUMENT_POLICY =
+  static final String DOCUMENT_POLICY =
       "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none';"
           + " form-action 'none'; frame-ancestors 'none'";
 

@@ -1,7 +1,6 @@
 package rigmorrow.app.board.route;
 
 import io.javalin.http.Context;
-import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -10,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 import rigmorrow.app.board.api.Answer;
 import rigmorrow.app.board.api.Exchange;
 import rigmorrow.app.board.api.Parameter;
@@ -41,7 +39,6 @@ public final class IntakeRoutes {
   /** The largest file that is taken. */
   public static final int MOST_FILE_BYTES = 20 * 1024 * 1024;
 
-  private static final int LONGEST_NAME = 120;
   private static final Parameter ID = Parameter.path("id", "id of the intake");
 
   private final Desk desk;
@@ -68,9 +65,7 @@ public final class IntakeRoutes {
             "/api/intake",
             "Read a shot list and say what is wrong with it.",
             List.of(
-                Parameter.header(
-                    "X-File-Name",
-                    "name of the file, percent-encoded; its ending" + " tells the kind"),
+                DroppedName.PARAMETER,
                 Parameter.query("date", "first day to plan, YYYY-MM-DD"),
                 Parameter.query("days", "days to plan, 1 to 31"),
                 Parameter.query("delimiter", "comma, semicolon or tab"),
@@ -125,8 +120,7 @@ public final class IntakeRoutes {
                     context.queryParam("decimal"),
                     context.queryParam("sheet")));
     InputFile file =
-        new InputFile(
-            name(context.header("X-File-Name")), Exchange.bytes(context, MOST_FILE_BYTES));
+        new InputFile(DroppedName.of(context), Exchange.bytes(context, MOST_FILE_BYTES));
     answer(context, Optional.of(intakes.add(file, options, floor(), usual())));
   }
 
@@ -231,21 +225,5 @@ public final class IntakeRoutes {
     } catch (IllegalArgumentException e) {
       throw Refusal.malformed("" + e.getMessage());
     }
-  }
-
-  /** What a browser calls the file: its last part, without anything that could not be shown. */
-  private static String name(@Nullable String header) {
-    if (header == null || header.isBlank()) {
-      throw Refusal.malformed("The header X-File-Name is missing; accepted: the file's name.");
-    }
-    String name =
-        accepted(() -> URLDecoder.decode(header.replace("+", "%2B"), StandardCharsets.UTF_8));
-    String last = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
-    String shown = last.replaceAll("[\\p{Cntrl}\\p{Cf}\\uFFFD]", " ").strip();
-    if (shown.isEmpty() || shown.length() > LONGEST_NAME) {
-      throw Refusal.malformed(
-          "The file's name is empty or too long; accepted: at most " + LONGEST_NAME + " letters.");
-    }
-    return shown;
   }
 }

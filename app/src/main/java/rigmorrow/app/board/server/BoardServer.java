@@ -22,6 +22,8 @@ import rigmorrow.app.board.route.HandOutRoutes;
 import rigmorrow.app.board.route.IntakeRoutes;
 import rigmorrow.app.board.route.Shown;
 import rigmorrow.app.board.route.VersionRoutes;
+import rigmorrow.app.board.route.WhatIfRoutes;
+import rigmorrow.app.board.whatif.ComparisonDesk;
 import rigmorrow.app.files.RefusedException;
 import rigmorrow.data.problem.InputProblem;
 
@@ -40,13 +42,14 @@ public final class BoardServer implements AutoCloseable {
   private final List<Route> routes;
   private final Javalin server;
 
-  private BoardServer(Desk desk, ServerSettings settings, Clock clock, String version) {
+  private BoardServer(
+      Desk desk, ComparisonDesk comparisons, ServerSettings settings, Clock clock, String version) {
     this.desk = desk;
     this.shown = new Shown(desk);
     this.settings = settings;
     this.tokens = new Tokens(settings.token());
-    this.events = new Events(desk, settings.keepAlive());
-    this.routes = routes(clock, version);
+    this.events = new Events(desk, comparisons, settings.keepAlive());
+    this.routes = routes(comparisons, clock, version);
     this.server = Javalin.create(this::configure);
   }
 
@@ -76,12 +79,14 @@ public final class BoardServer implements AutoCloseable {
   /**
    * Starts a server.
    *
+   * @param comparisons what the board compares; the caller closes it, as the desk
    * @param clock tells today, and when something is handed out
    * @param version of the program
    * @throws RefusedException when the port is taken or the host is not ours
    */
-  public static BoardServer start(Desk desk, ServerSettings settings, Clock clock, String version) {
-    BoardServer board = new BoardServer(desk, settings, clock, version);
+  public static BoardServer start(
+      Desk desk, ComparisonDesk comparisons, ServerSettings settings, Clock clock, String version) {
+    BoardServer board = new BoardServer(desk, comparisons, settings, clock, version);
     try {
       board.server.start(settings.host(), settings.port());
     } catch (JavalinBindException e) {
@@ -123,12 +128,13 @@ public final class BoardServer implements AutoCloseable {
     server.stop();
   }
 
-  private List<Route> routes(Clock clock, String version) {
+  private List<Route> routes(ComparisonDesk comparisons, Clock clock, String version) {
     List<Route> all = new ArrayList<>();
     all.addAll(new DeskRoutes(desk, shown).all());
     all.addAll(new VersionRoutes(desk, shown).all());
     all.addAll(new HandOutRoutes(desk, clock).all());
     all.addAll(new IntakeRoutes(desk, shown, clock).all());
+    all.addAll(new WhatIfRoutes(comparisons).all());
     all.add(
         new Route(
             Route.Method.GET,
@@ -141,7 +147,8 @@ public final class BoardServer implements AutoCloseable {
                     "text/event-stream",
                     "Events 'board' with revision and change of the board when the plan, its bounds or"
                         + " its versions changed;"
-                        + " events 'search' with how a search stands.")),
+                        + " events 'search' with how a search stands;"
+                        + " events 'whatif' with how far a comparison of scenarios is.")),
             events::stream));
     all.add(
         new Route(

@@ -15,6 +15,9 @@ import rigmorrow.app.board.desk.Desk;
 import rigmorrow.app.board.desk.Glance;
 import rigmorrow.app.board.desk.SearchProgress;
 import rigmorrow.app.board.make.Searches;
+import rigmorrow.app.board.view.WhatIfView.ComparisonView;
+import rigmorrow.app.board.whatif.ComparisonDesk;
+import rigmorrow.app.board.whatif.WhatIfViews;
 
 /**
  * Tells every tab what changed, as server-sent events. Each stream has a thread of its own, so that
@@ -27,6 +30,7 @@ final class Events implements AutoCloseable {
   private static final long PAUSE_MILLIS = 100;
 
   private final Desk desk;
+  private final ComparisonDesk comparisons;
   private final Duration keepAlive;
   private final Semaphore room = new Semaphore(MOST_STREAMS);
   private final AtomicInteger open = new AtomicInteger();
@@ -34,10 +38,12 @@ final class Events implements AutoCloseable {
   private long changes;
   private boolean closed;
 
-  Events(Desk desk, Duration keepAlive) {
+  Events(Desk desk, ComparisonDesk comparisons, Duration keepAlive) {
     this.desk = desk;
+    this.comparisons = comparisons;
     this.keepAlive = keepAlive;
     desk.listen(this::changed);
+    comparisons.listen(this::changed);
   }
 
   /** Refuses to say what a stream would be: it has no end and so no length. */
@@ -89,6 +95,7 @@ final class Events implements AutoCloseable {
       long told = -1;
       long shown = -1;
       @Nullable SearchProgress search = null;
+      @Nullable ComparisonView comparison = null;
       while (!client.terminated()) {
         long now = await(told);
         if (now < 0) {
@@ -111,8 +118,14 @@ final class Events implements AutoCloseable {
         if (!progress.equals(search) && !client.terminated()) {
           client.sendEvent("search", new String(BoardJson.bytes(Searches.of(progress)), UTF_8));
         }
+        ComparisonView compared =
+            WhatIfViews.comparison(comparisons.change(), comparisons.progress());
+        if (!compared.equals(comparison) && !client.terminated()) {
+          client.sendEvent("whatif", new String(BoardJson.bytes(compared), UTF_8));
+        }
         shown = newest.change();
         search = progress;
+        comparison = compared;
         Thread.sleep(PAUSE_MILLIS);
       }
     } catch (InterruptedException e) {

@@ -25,8 +25,10 @@ import rigmorrow.app.board.desk.SearchingException;
 import rigmorrow.app.board.desk.StaleException;
 import rigmorrow.app.board.store.StoreException;
 import rigmorrow.app.board.view.ProblemView;
+import rigmorrow.app.board.whatif.OtherScenariosException;
 import rigmorrow.app.files.FileFailures;
 import rigmorrow.app.files.RefusedException;
+import rigmorrow.app.planning.CoresTakenException;
 import rigmorrow.data.problem.InputException;
 
 /** Answers everything that goes wrong in one form, and never with a trace. */
@@ -53,6 +55,11 @@ final class Failures {
                 context,
                 CONFLICT,
                 new ProblemView(message(e), e.revision(), e.since(), List.of())));
+    on(config, CoresTakenException.class, (e, context) -> answer(context, LOCKED, message(e)));
+    on(
+        config,
+        OtherScenariosException.class,
+        (e, context) -> answer(context, CONFLICT, message(e)));
     on(config, SearchingException.class, (e, context) -> answer(context, LOCKED, message(e)));
     on(
         config,

@@ -13,6 +13,7 @@ import picocli.CommandLine.Parameters;
 import rigmorrow.app.board.desk.Desk;
 import rigmorrow.app.board.store.Aside;
 import rigmorrow.app.board.store.BoardStore;
+import rigmorrow.app.board.whatif.DaySource;
 import rigmorrow.app.files.Inputs;
 import rigmorrow.app.files.PlannedBatch;
 import rigmorrow.app.files.RefusedException;
@@ -72,6 +73,15 @@ public final class BoardOptions {
       description = "Put the board in the folder aside under another name and begin anew.")
   private boolean putAside;
 
+  @Option(
+      names = "--past-days",
+      paramLabel = "DIR",
+      description = {
+        "Folder of past days to compare scenarios on, as for whatif. Default: none; with --demo 30",
+        "invented days."
+      })
+  private @Nullable Path pastDays;
+
   @Mixin private ReadingOptions reading;
 
   /**
@@ -81,8 +91,8 @@ public final class BoardOptions {
    * @throws RefusedException when something else is stored than what was given
    */
   public Desk open(Session session) throws IOException, InputException {
-    Path named = folder == null ? Path.of(demo ? DEMO_FOLDER : FOLDER) : folder;
-    Path at = session.folder().resolve(named);
+    Path named = named();
+    Path at = at(session);
     Beginning beginning = beginning(session);
     if (putAside) {
       if (beginning == null) {
@@ -107,6 +117,32 @@ public final class BoardOptions {
       session.note("going on with the " + stored(desk.begunWith(), beginning, named));
     }
     return desk;
+  }
+
+  /**
+   * What scenarios are compared on; nothing is read yet. To be asked for before the board is
+   * opened: then nothing is begun beside a folder that is not there.
+   *
+   * @throws RefusedException when there is no such folder
+   */
+  public @Nullable DaySource pastDays(Session session) {
+    if (pastDays != null) {
+      return DaySource.folder(session.folder().resolve(pastDays));
+    }
+    return demo ? DaySource.demo(comparisons(session).resolve("demo")) : null;
+  }
+
+  /** The folder for what is compared. */
+  public Path comparisons(Session session) {
+    return at(session).resolve("whatif");
+  }
+
+  private Path named() {
+    return folder == null ? Path.of(demo ? DEMO_FOLDER : FOLDER) : folder;
+  }
+
+  private Path at(Session session) {
+    return session.folder().resolve(named());
   }
 
   private boolean same(Batch begun, Beginning given) {

@@ -14,10 +14,10 @@ import java.util.List;
 public record LaneChart(
     String title, String spoken, String unit, List<Mark> axis, List<Lane> lanes) {
   /** Width of a lane's view box; a millimetre on paper has ten units. */
-  static final int WIDTH = 1060;
+  public static final int WIDTH = 1060;
 
   /** Height of a lane's view box. */
-  static final int HEIGHT = 50;
+  public static final int HEIGHT = 50;
 
   public LaneChart {
     axis = List.copyOf(axis);

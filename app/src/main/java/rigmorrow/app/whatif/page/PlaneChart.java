@@ -30,7 +30,7 @@ public record PlaneChart(
   static final int NARROW = 700;
 
   /** Height of the view box. */
-  static final int HEIGHT = 320;
+  public static final int HEIGHT = 320;
 
   public PlaneChart {
     across = List.copyOf(across);

@@ -14,9 +14,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 import rigmorrow.app.board.desk.Desk;
 import rigmorrow.app.board.server.BoardServer;
 import rigmorrow.app.board.server.ServerSettings;
+import rigmorrow.app.board.whatif.ComparisonDesk;
+import rigmorrow.app.board.whatif.DaySource;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
@@ -35,8 +38,8 @@ final class OpenBoard implements AutoCloseable {
   private static final String TWO_FRAMES =
       "() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))";
 
-  private final Path folder;
   private final Desk desk;
+  private final ComparisonDesk comparisons;
   private final BoardServer server;
   private final BrowserContext context;
   private final Page page;
@@ -45,12 +48,21 @@ final class OpenBoard implements AutoCloseable {
 
   private OpenBoard(Batch batch, Plan plan, UnaryOperator<Browser.NewContextOptions> how)
       throws IOException {
+    this(Files.createTempDirectory("board"), batch, plan, null, how);
+  }
+
+  private OpenBoard(
+      Path folder,
+      Batch batch,
+      Plan plan,
+      @Nullable DaySource days,
+      UnaryOperator<Browser.NewContextOptions> how) {
     Browser browser = Chromium.running();
-    folder = Files.createTempDirectory("board");
     desk = Desk.open(folder, batch, plan, Clock.systemUTC());
+    comparisons = new ComparisonDesk(days, folder.resolve("whatif"), desk.cores(), "test");
     server =
         BoardServer.start(
-            desk, new ServerSettings("127.0.0.1", 0, null), Clock.systemUTC(), "test");
+            desk, comparisons, new ServerSettings("127.0.0.1", 0, null), Clock.systemUTC(), "test");
     Browser.NewContextOptions options =
         new Browser.NewContextOptions()
             .setViewportSize(WIDE, HIGH)
@@ -85,6 +97,13 @@ final class OpenBoard implements AutoCloseable {
   static OpenBoard open(Batch batch, Plan plan, UnaryOperator<Browser.NewContextOptions> how)
       throws IOException {
     return new OpenBoard(batch, plan, how);
+  }
+
+  /** A small day, with past days beside it, to compare scenarios on. */
+  static OpenBoard comparing(
+      Path folder, DaySource days, UnaryOperator<Browser.NewContextOptions> how) {
+    Batch batch = Demo.batch(12, 1, DAY);
+    return new OpenBoard(folder, batch, FloorSolver.dispatch(batch), days, how);
   }
 
   /** One more tab on the same board. */
@@ -184,6 +203,7 @@ final class OpenBoard implements AutoCloseable {
   public void close() {
     context.close();
     server.close();
+    comparisons.close();
     desk.close();
     faults.removeIf(fault -> expected.stream().anyMatch(fault::contains));
     if (!faults.isEmpty()) {

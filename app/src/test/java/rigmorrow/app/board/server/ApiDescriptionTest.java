@@ -23,6 +23,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rigmorrow.app.board.api.Route;
 import rigmorrow.app.board.handout.HandOut;
+import rigmorrow.app.board.whatif.DaySource;
+import rigmorrow.app.whatif.SmallStudy;
+import rigmorrow.app.whatif.page.ReportFolder;
+import rigmorrow.data.demo.Demo;
 
 /** What the board really answers is what its description says, for every route there is. */
 class ApiDescriptionTest {
@@ -37,7 +41,11 @@ class ApiDescriptionTest {
 
   @BeforeAll
   static void open() throws Exception {
-    board = TestBoard.open(folder);
+    Path past = folder.resolve("past");
+    SmallStudy.write(past, SmallStudy.days(2, 8), SmallStudy.study());
+    board =
+        TestBoard.open(
+            folder, Demo.batch(12, 1, TestBoard.DAY), null, DaySource.folder(past.resolve("days")));
     HttpResponse<byte[]> answer = board.get("/api/openapi.json");
     assertThat(answer.statusCode()).isEqualTo(200);
     api = MAPPER.readTree(answer.body());
@@ -98,6 +106,7 @@ class ApiDescriptionTest {
     see("GET", "/api/chart.svg", 400, "/api/chart.svg?by=colour");
     see("GET", "/api/events", 400);
     asked.add("GET /api/events"); // its stream is read in EventsTest
+    scenarios();
     search();
     List<String> routes = board.server.routes().stream().map(ApiDescriptionTest::name).toList();
     assertThat(asked).containsExactlyInAnyOrderElementsOf(routes);
@@ -186,6 +195,68 @@ class ApiDescriptionTest {
     wish("/api/undo", 200, revision());
   }
 
+  private void scenarios() throws Exception {
+    see("GET", "/api/whatif/scenarios.yaml", 404);
+    see("GET", "/api/whatif/report", 404);
+    see("GET", "/api/whatif/report/{name}", 404, "/api/whatif/report/report.html");
+    see("GET", "/api/whatif", 200);
+    TestBoard.await(() -> json(board.get("/api/whatif")).path("days").asText().equals("READY"));
+    byte[] bad = "version: 1\nname: x\nmoney: {interestPercent: 5}\nscenarios: 3\n".getBytes(UTF_8);
+    HttpResponse<byte[]> refused = board.dropAt("/api/whatif/scenarios", "s.yaml", bad);
+    JsonNode view = check("POST", "/api/whatif/scenarios", 200, refused);
+    assertThat(view.at("/refused/problems")).hasSize(1);
+    String kit =
+        "{\"number\":0,\"change\":{\"kind\":\"ANOTHER_UNIT\",\"kit\":\"macro-lens\"},\"purchase\":"
+            + "{\"price\":900,\"lifeYears\":6,\"interestPercent\":5,\"runningPerYear\":0}}";
+    wish("/api/whatif/scenarios/add", 200, kit);
+    wish("/api/whatif/scenarios/add", 409, kit);
+    see("GET", "/api/whatif/scenarios.yaml", 200);
+    wish(
+        "/api/whatif/scenarios/add",
+        400,
+        scenario(",\"change\":{\"kind\":\"ANOTHER_RIG\",\"rig\":\"none\"}"));
+    wish("/api/whatif/scenarios/add", 400, scenario(",\"change\":{\"kind\":\"A_THIRD_FLOOR\"}"));
+    wish(
+        "/api/whatif/scenarios/add",
+        200,
+        scenario(",\"change\":{\"kind\":\"WITHOUT_RIG\",\"rig\":\"R1\"}"));
+    wish("/api/whatif/scenarios/remove", 200, scenario(",\"name\":\"without-R1\""));
+    wish("/api/whatif/scenarios/remove", 400, scenario(",\"name\":\"without-R1\""));
+    wish("/api/whatif/estimate", 200, compare(50));
+    wish("/api/whatif/estimate", 400, compare(0));
+    wish("/api/whatif/compare", 400, compare(0));
+    wish("/api/whatif/compare", 202, compare(50));
+    TestBoard.await(
+        () -> json(board.get("/api/whatif")).at("/comparison/state").asText().equals("DONE"));
+    see("GET", "/api/whatif/report", 200);
+    for (ReportFolder.Report report : ReportFolder.Report.values()) {
+      see("GET", "/api/whatif/report/{name}", 200, "/api/whatif/report/" + report.fileName());
+    }
+    see("GET", "/api/whatif/report/{name}", 404, "/api/whatif/report/cells.csv");
+    wish("/api/whatif/compare", 202, compare(1_000_000_000));
+    wish("/api/search", 423, "{\"revision\":%d,\"seconds\":60}".formatted(board.revision()));
+    wish("/api/whatif/compare", 423, compare(50));
+    wish(
+        "/api/whatif/scenarios/add",
+        423,
+        scenario(",\"change\":{\"kind\":\"OTHER_DEMAND\",\"percent\":20}"));
+    wish("/api/whatif/stop", 200, "{}");
+    TestBoard.await(
+        () -> !json(board.get("/api/whatif")).at("/comparison/state").asText().equals("RUNNING"));
+  }
+
+  private static String scenario(String rest) {
+    return "{\"number\":"
+        + json(board.get("/api/whatif")).at("/scenarios/number").asLong()
+        + rest
+        + "}";
+  }
+
+  private static String compare(long steps) {
+    return scenario(
+        ",\"steps\":" + steps + ",\"seeds\":1,\"demand\":[],\"again\":false,\"oneMore\":false");
+  }
+
   private void search() {
     wish("/api/search", 400, "{\"revision\":%d,\"seconds\":0}".formatted(board.revision()));
     wish("/api/search", 202, "{\"revision\":%d,\"seconds\":60}".formatted(board.revision()));
@@ -195,6 +266,7 @@ class ApiDescriptionTest {
     for (String path : List.of("/api/undo", "/api/redo")) {
       wish(path, 423, revision());
     }
+    wish("/api/whatif/compare", 423, compare(60));
     wish("/api/versions/{n}/restore", 423, "/api/versions/1/restore", revision());
     wish("/api/search", 423, "{\"revision\":%d,\"seconds\":60}".formatted(board.revision()));
     wish("/api/search/stop", 200, "{}");

@@ -95,6 +95,7 @@ class EventsTest {
       Tab tab = new Tab();
       assertThat(tab.next("board")).startsWith("data: {\"revision\":1,\"change\":");
       assertThat(tab.next("search")).contains("\"state\":\"NONE\"");
+      assertThat(tab.next("whatif")).contains("\"state\":\"NONE\"", "\"change\":0");
       tabs.add(tab);
     }
     assertThat(board.server.streams()).isEqualTo(5);
@@ -148,7 +149,7 @@ class EventsTest {
                       case "header" -> "text/event-stream";
                       default -> throw new IllegalStateException("the tab went away");
                     });
-    Events events = new Events(board.desk, Duration.ofSeconds(1));
+    Events events = new Events(board.desk, board.comparisons, Duration.ofSeconds(1));
     for (int tab = 0; tab < 100; tab++) {
       assertThatThrownBy(() -> events.stream(gone)).hasMessage("the tab went away");
     }

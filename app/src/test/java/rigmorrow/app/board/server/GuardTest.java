@@ -86,6 +86,27 @@ class GuardTest {
     assertThat(answer.statusCode()).isEqualTo(403);
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/api/whatif/scenarios",
+        "/api/whatif/scenarios/add",
+        "/api/whatif/scenarios/remove",
+        "/api/whatif/estimate",
+        "/api/whatif/compare",
+        "/api/whatif/stop"
+      })
+  void refusesToCompareWhatAnotherSiteWants(String path) {
+    HttpResponse<byte[]> answer = board.send(wish(path).header("Origin", "http://evil.example"));
+    assertThat(answer.statusCode()).isEqualTo(403);
+    HttpRequest.Builder stranger =
+        withToken
+            .request(path)
+            .header("Content-Type", "application/json")
+            .POST(BodyPublishers.ofString("{}"));
+    assertThat(withToken.send(stranger).statusCode()).isEqualTo(401);
+  }
+
   @Test
   void showsThePageToALinkButNotThePlan() {
     HttpRequest.Builder page = board.request("/").header("Sec-Fetch-Site", "cross-site");
@@ -141,6 +162,9 @@ class GuardTest {
         "/api/board",
         "/page/index.html",
         "/api/openapi.json",
+        "/api/whatif",
+        "/api/whatif/report",
+        "/api/whatif/report/report.pdf",
         "/?token=another-that-is-long"
       })
   void refusesWhoeverHasNoToken(String path) {
@@ -182,6 +206,9 @@ class GuardTest {
     HttpResponse<byte[]> file =
         answered(() -> board.drop("list.csv", new byte[20 * 1024 * 1024 + 1], ""));
     assertThat(file.statusCode()).isEqualTo(413);
+    HttpResponse<byte[]> scenarios =
+        answered(() -> board.dropAt("/api/whatif/scenarios", "s.yaml", new byte[1_000_001]));
+    assertThat(scenarios.statusCode()).isEqualTo(413);
   }
 
   /** The server hangs up on what is too large; a client that still writes may miss the answer. */
@@ -225,6 +252,9 @@ class GuardTest {
         "/api/hand-out/..%2f..%2fetc%2fpasswd",
         "/api/hand-out/%2e%2e%2fplan.csv",
         "/api/intake/..%2f..%2fx/annotated",
+        "/api/whatif/report/..%2fcells.csv",
+        "/api/whatif/report/%2e%2e%2f%2e%2e%2fboard.sqlite",
+        "/api/whatif/report/board.sqlite",
         "/..",
         "/%2e%2e/",
         "/api/jobs/%zz/why",
@@ -347,7 +377,9 @@ class GuardTest {
   void saysWhenThePortIsTaken() {
     ServerSettings taken = new ServerSettings(ServerSettings.LOOPBACK, board.server.port(), null);
     assertThatThrownBy(
-            () -> BoardServer.start(board.desk, taken, TestBoard.CLOCK, "rigmorrow test"))
+            () ->
+                BoardServer.start(
+                    board.desk, board.comparisons, taken, TestBoard.CLOCK, "rigmorrow test"))
         .isInstanceOf(RefusedException.class)
         .hasMessageContaining("127.0.0.1:" + board.server.port())
         .hasMessageContaining("--port");

@@ -15,8 +15,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.board.desk.Desk;
+import rigmorrow.app.board.whatif.ComparisonDesk;
+import rigmorrow.app.board.whatif.DaySource;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.shot.Batch;
 
@@ -39,9 +42,13 @@ final class TestBoard implements AutoCloseable {
   final BoardServer server;
   final HttpClient client = HttpClient.newHttpClient();
 
-  private TestBoard(Desk desk, ServerSettings settings) {
+  final ComparisonDesk comparisons;
+
+  private TestBoard(
+      Desk desk, ServerSettings settings, @Nullable DaySource days, Path comparisonFolder) {
     this.desk = desk;
-    this.server = BoardServer.start(desk, settings, CLOCK, "rigmorrow test");
+    this.comparisons = new ComparisonDesk(days, comparisonFolder, desk.cores(), "rigmorrow test");
+    this.server = BoardServer.start(desk, comparisons, settings, CLOCK, "rigmorrow test");
   }
 
   static TestBoard open(Path folder) {
@@ -49,10 +56,15 @@ final class TestBoard implements AutoCloseable {
   }
 
   static TestBoard open(Path folder, Batch batch, @Nullable String token) {
+    return open(folder, batch, token, null);
+  }
+
+  static TestBoard open(
+      Path folder, Batch batch, @Nullable String token, @Nullable DaySource days) {
     Desk desk = Desk.open(folder, batch, null, CLOCK);
     ServerSettings settings =
         new ServerSettings(ServerSettings.LOOPBACK, 0, token, Duration.ofMillis(100));
-    return new TestBoard(desk, settings);
+    return new TestBoard(desk, settings, days, folder.resolve("whatif"));
   }
 
   /** A request to be made up; a POST takes its body from it. */
@@ -83,11 +95,26 @@ final class TestBoard implements AutoCloseable {
   }
 
   HttpResponse<byte[]> drop(String name, byte[] file, String query) {
+    return dropAt("/api/intake" + query, name, file);
+  }
+
+  HttpResponse<byte[]> dropAt(String path, String name, byte[] file) {
     return send(
-        request("/api/intake" + query)
+        request(path)
             .header("Content-Type", "application/octet-stream")
             .header("X-File-Name", name)
             .POST(HttpRequest.BodyPublishers.ofByteArray(file)));
+  }
+
+  /** Waits for something that another thread does. */
+  static void await(BooleanSupplier there) throws InterruptedException {
+    long end = System.nanoTime() + PATIENCE.toNanos();
+    while (!there.getAsBoolean()) {
+      if (System.nanoTime() > end) {
+        throw new AssertionError("it did not come");
+      }
+      Thread.sleep(20);
+    }
   }
 
   long revision() {
@@ -135,6 +162,7 @@ final class TestBoard implements AutoCloseable {
   @Override
   public void close() {
     server.close();
+    comparisons.close();
     desk.close();
   }
 }

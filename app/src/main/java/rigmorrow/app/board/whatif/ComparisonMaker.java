@@ -1,0 +1,86 @@
+package rigmorrow.app.board.whatif;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import rigmorrow.app.files.RefusedException;
+import rigmorrow.app.whatif.Comparison;
+import rigmorrow.app.whatif.PastDays;
+import rigmorrow.app.whatif.RunSettings;
+import rigmorrow.data.problem.InputException;
+import rigmorrow.data.problem.InputProblem;
+import rigmorrow.model.outcome.Cell;
+import rigmorrow.model.scenario.Study;
+import rigmorrow.solver.whatif.Past;
+
+/** Makes comparisons of what was chosen, each with the file that its cells are kept in. */
+final class ComparisonMaker {
+  private final ComparisonStore store;
+  private final String program;
+
+  /**
+   * @param program name and version
+   */
+  ComparisonMaker(ComparisonStore store, String program) {
+    this.store = store;
+    this.program = program;
+  }
+
+  /**
+   * A comparison.
+   *
+   * @throws RefusedException when there is nothing to compare
+   * @throws InputException when one more of something cannot be had on every day
+   * @throws IllegalArgumentException when two things to compare have one name
+   */
+  Comparison of(Study study, List<Past> days, RunSettings settings) throws InputException {
+    if (nothing(study, settings)) {
+      throw refused("There is no scenario to compare; add one.");
+    }
+    if (settings.oneMore()) {
+      PastDays.checkSmallChanges(Path.of("days"), days, study);
+    }
+    return new Comparison(study, days, settings, program);
+  }
+
+  private static boolean nothing(Study study, RunSettings settings) {
+    return study.scenarios().isEmpty() && !settings.again() && !settings.oneMore();
+  }
+
+  /** Where its cells are kept, in a folder that is there. */
+  Path file(Comparison comparison) {
+    try {
+      return store.cells(comparison);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Its cells that are there from before. */
+  List<Cell> known(Comparison comparison) throws InputException {
+    try {
+      return comparison.known(store.cells(comparison));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** What an earlier comparison of the same in the same way has left; null for nothing. */
+  @Nullable ComparisonRun earlier(Study study, List<Past> days, RunSettings settings)
+      throws InputException {
+    if (nothing(study, settings)) {
+      return null;
+    }
+    Comparison comparison = new Comparison(study, days, settings, program);
+    List<Cell> kept = known(comparison);
+    return kept.isEmpty() ? null : new ComparisonRun(comparison, kept);
+  }
+
+  /** A refusal with nothing but a sentence. */
+  static RefusedException refused(String sentence) {
+    return new RefusedException(
+        sentence, List.of(new InputProblem("", "board", "", "", "scenarios and past days")));
+  }
+}

@@ -1,0 +1,5 @@
+/** Compares scenarios over past days for the board's manager: one comparison at a time. */
+@NullMarked
+package rigmorrow.app.board.whatif;
+
+import org.jspecify.annotations.NullMarked;

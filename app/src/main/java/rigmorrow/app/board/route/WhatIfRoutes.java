@@ -26,7 +26,6 @@ import rigmorrow.app.board.whatif.ComparisonRun;
 import rigmorrow.app.board.whatif.ReportViews;
 import rigmorrow.app.board.whatif.WhatIfViews;
 import rigmorrow.app.whatif.RunSettings;
-import rigmorrow.app.whatif.page.ReportDocument;
 import rigmorrow.app.whatif.page.ReportFolder.Report;
 import rigmorrow.data.InputFile;
 import rigmorrow.data.problem.InputException;
@@ -215,25 +214,22 @@ public final class WhatIfRoutes {
   }
 
   private void report(Context context) {
-    ComparisonRun run = told();
-    ReportDocument report = run.report().orElseThrow(WhatIfRoutes::nothing);
-    Exchange.answer(context, ReportViews.of(report, run.progress().done()));
+    ComparisonRun run = comparisons.latest().orElseThrow(WhatIfRoutes::nothing);
+    Exchange.answer(context, ReportViews.of(run.report(), run.progress().done()));
   }
 
   private void download(Context context) {
     Report report =
         Report.of(context.pathParam("name"))
             .orElseThrow(() -> Refusal.unknown("There is no such report."));
-    byte[] bytes = report.made(told().compared()).bytes();
+    ComparisonRun run =
+        comparisons.latest().filter(ComparisonRun::tells).orElseThrow(WhatIfRoutes::nothing);
+    byte[] bytes = report.made(run.compared()).bytes();
     String how = report == Report.HTML ? "inline" : "attachment";
     context.header("Content-Disposition", how + "; filename=\"whatif-" + report.fileName() + "\"");
     context.header("Content-Security-Policy", HandOutRoutes.DOCUMENT_POLICY);
     boolean text = report.contentType().startsWith("text/");
     context.contentType(report.contentType() + (text ? "; charset=utf-8" : "")).result(bytes);
-  }
-
-  private ComparisonRun told() {
-    return comparisons.told().orElseThrow(WhatIfRoutes::nothing);
   }
 
   private static Refusal nothing() {

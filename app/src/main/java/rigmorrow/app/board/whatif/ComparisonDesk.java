@@ -179,9 +179,9 @@ public final class ComparisonDesk implements AutoCloseable {
     }
   }
 
-  /** The comparison that runs, or the last one, if some of it can be told already. */
-  public Optional<ComparisonRun> told() {
-    return Optional.ofNullable(run).filter(known -> known.report().isPresent());
+  /** The comparison that runs, or the last one; nothing where there was none of these scenarios. */
+  public Optional<ComparisonRun> latest() {
+    return Optional.ofNullable(run);
   }
 
   private boolean comparing() {

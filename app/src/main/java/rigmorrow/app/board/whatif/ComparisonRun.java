@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -35,15 +34,14 @@ public final class ComparisonRun implements ComparisonWatch {
   private State state;
   private String failure = "";
   private long leftSeconds;
-  private volatile Reported reported = new Reported(-1, null);
+  private volatile @Nullable Reported reported;
 
   /**
    * A report.
    *
    * @param cells it is made of
-   * @param document null where they tell nothing yet
    */
-  private record Reported(int cells, @Nullable ReportDocument document) {}
+  private record Reported(int cells, ReportDocument document) {}
 
   /**
    * One that will run.
@@ -107,18 +105,23 @@ public final class ComparisonRun implements ComparisonWatch {
     return comparison.compared(List.copyOf(cells));
   }
 
-  /** The report of what there is so far; nothing where no scenario can be told of yet. */
-  public Optional<ReportDocument> report() {
+  /** The report of what there is so far; it says little before any scenario can be told of. */
+  public ReportDocument report() {
     Compared compared = compared();
     int count = compared.cells().all().size();
     Reported known = reported;
-    if (known.cells() != count) { // Not while the run is held: that would hold up its plans.
-      ReportDocument made = new ReportPage(compared, Paper.A4).document(false);
-      boolean nothing = made.sections().isEmpty() && made.oneMore() == null;
-      known = new Reported(count, nothing ? null : made);
+    if (known == null || known.cells() != count) {
+      // Not while the run is held: that would hold up its plans.
+      known = new Reported(count, new ReportPage(compared, Paper.A4).document(false));
       reported = known;
     }
-    return Optional.ofNullable(known.document());
+    return known.document();
+  }
+
+  /** True when something can be told of a scenario already. */
+  public boolean tells() {
+    ReportDocument report = report();
+    return !report.sections().isEmpty() || report.oneMore() != null;
   }
 
   /** How far it is. */

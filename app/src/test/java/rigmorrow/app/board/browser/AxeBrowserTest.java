@@ -42,7 +42,7 @@ class AxeBrowserTest {
         page.locator("#tab-" + tab).click();
         check(page, tab);
       }
-      for (String view : List.of("jobs", "fit", "handout", "import")) {
+      for (String view : List.of("jobs", "fit", "handout", "import", "whatif")) {
         board.view(view);
         check(page, view);
       }

@@ -21,7 +21,7 @@ class NarrowBrowserTest {
             Demo.batch(40, 1, OpenBoard.DAY),
             options -> options.setViewportSize(wide, high).setHasTouch(true))) {
       Page page = board.page();
-      for (String view : List.of("plan", "jobs", "fit", "handout", "import")) {
+      for (String view : List.of("plan", "jobs", "fit", "handout", "import", "whatif")) {
         board.view(view);
         assertThat(page.evaluate("() => document.documentElement.scrollWidth"))
             .as(view + " is no wider than the screen")

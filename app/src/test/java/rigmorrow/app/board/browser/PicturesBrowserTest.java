@@ -3,8 +3,10 @@ package rigmorrow.app.board.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.FilePayload;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -13,7 +15,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rigmorrow.app.board.whatif.DaySource;
+import rigmorrow.data.BatchFolder;
 import rigmorrow.data.demo.Demo;
+import rigmorrow.data.demo.DemoHistory;
+import rigmorrow.data.demo.DemoScenarios;
+import rigmorrow.data.json.Trees;
+import rigmorrow.data.scenario.ScenarioWriter;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.solver.FloorSolver;
@@ -27,6 +36,8 @@ import rigmorrow.solver.SolverSettings;
 class PicturesBrowserTest {
   private static final Path FOLDER = Path.of("pictures");
   private static final long STEPS = 30_000;
+  private static final int PAST_DAYS = 10;
+  private static final String STEPS_OF_A_PAST_DAY = "1000";
 
   @Test
   void showsThePlanWithAJobChosen() throws IOException {
@@ -53,6 +64,33 @@ class PicturesBrowserTest {
     try (OpenBoard board = day(ColorScheme.LIGHT, 820, 1000)) {
       board.view("jobs");
       picture(board.page(), "board-tablet.png", 820, 1000);
+    }
+  }
+
+  @Test
+  void showsWhatScenariosWouldBuy(@TempDir Path folder) throws IOException {
+    for (Batch day : DemoHistory.days(PAST_DAYS)) {
+      BatchFolder.write(folder.resolve("days"), day);
+    }
+    DaySource days = DaySource.folder(folder.resolve("days"));
+    String text =
+        ScenarioWriter.write(
+            DemoScenarios.study(), DemoScenarios.INTEREST_PERCENT, Trees.Notation.YAML);
+    try (OpenBoard board = OpenBoard.comparing(folder.resolve("board"), days, options -> options)) {
+      Page page = board.page();
+      board.view("whatif");
+      assertThat(page.locator("#whatif-panels")).isVisible();
+      page.locator("#scenario-file")
+          .setInputFiles(
+              new FilePayload("scenarios.yaml", "", text.getBytes(StandardCharsets.UTF_8)));
+      assertThat(page.locator("#scenario-list li")).hasCount(4);
+      page.locator("#effort-by-steps").check();
+      page.locator("#effort-steps").fill(STEPS_OF_A_PAST_DAY);
+      page.locator("#compare-start").click();
+      page.locator("#report .answer").first().waitFor(new Locator.WaitForOptions().setTimeout(0));
+      page.locator("#report").evaluate("one => one.scrollIntoView()");
+      page.locator("#notice button").click();
+      picture(page, "whatif.png", 1440, 900);
     }
   }
 

@@ -227,6 +227,10 @@ class WhatIfTest {
       assertThat(compare(board, "compare", FOREVER).statusCode()).isEqualTo(202);
       board.post("/api/whatif/stop", "{}");
       assertThat(finished(board).path("state").asText()).isEqualTo("STOPPED");
+      JsonNode nothing = json(board.get("/api/whatif/report"));
+      assertThat(nothing.path("plans").asInt()).isZero();
+      assertThat(nothing.path("sections")).isEmpty();
+      assertThat(board.get("/api/whatif/report/report.pdf").statusCode()).isEqualTo(404);
       assertThat(compare(board, "compare", STEPS).statusCode()).isEqualTo(202);
       finished(board);
     }

@@ -107,6 +107,7 @@ function line() {
       load().catch(failure => tell('failure', failure));
     }
   });
+  events.addEventListener('whatif', event => tell('comparison', JSON.parse(event.data)));
   events.addEventListener('error', () => tell('line', false));
   events.addEventListener('open', () => {
     tell('line', true);

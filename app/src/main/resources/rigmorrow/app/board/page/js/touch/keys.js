@@ -130,7 +130,8 @@ export function startKeys() {
       event.preventDefault();
     }
   });
-  byId('find').addEventListener('focus', () => {
+  // Not at the focus: who only tabs past the field must stay where they are.
+  byId('find').addEventListener('input', () => {
     if (view() !== 'plan' && view() !== 'jobs') {
       go('plan');
     }

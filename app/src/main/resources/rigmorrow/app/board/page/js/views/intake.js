@@ -8,6 +8,7 @@ import {counted} from '../base/words.js';
 import {change} from '../plan/changes.js';
 import {desk, locked} from '../plan/desk.js';
 import {drop} from '../plan/proposal.js';
+import {dropOn} from './dropping.js';
 import {fitTable} from './fit-table.js';
 import {intakeTable} from './intake-table.js';
 import {go, view} from './views.js';
@@ -157,32 +158,6 @@ function show() {
     intake.fit && el('section', {'id': 'intake-fit', 'aria-labelledby': 'intake-fit-head'}, el('h3', {id: 'intake-fit-head', text: 'Which rig can take which job'}), fitTable(intake.fit, 'intake-fit-table')));
 }
 
-function startDropping() {
-  const veil = byId('drop-veil');
-  const files = event => event.dataTransfer?.types.includes('Files');
-  addEventListener('dragover', event => {
-    if (files(event)) {
-      event.preventDefault();
-      veil.hidden = false;
-    }
-  });
-  addEventListener('dragleave', event => {
-    if (event.relatedTarget === null) {
-      veil.hidden = true;
-    }
-  });
-  addEventListener('drop', event => {
-    veil.hidden = true;
-    if (files(event)) {
-      event.preventDefault();
-      const file = event.dataTransfer?.files[0];
-      if (file) {
-        bring(file);
-      }
-    }
-  });
-}
-
 /** Draws the view's frame; files may be dropped on any view. */
 export function startIntake() {
   const input = el('input', {id: 'file', type: 'file', accept: '.csv,.tsv,.txt,.xlsx,.xlsm,.json,.yaml,.yml', on: {change: event => {
@@ -196,6 +171,6 @@ export function startIntake() {
     el('div', {id: 'drop'}, el('p', {}, el('label', {for: 'file', text: 'Drop an XLSX, CSV or JSON file anywhere on this page, or choose one:'})), input),
     el('p', {id: 'intake-failure', class: 'note-broken', role: 'alert', hidden: true}),
     el('div', {'id': 'intake', 'aria-busy': 'false'}));
-  startDropping();
+  dropOn('', 'Drop the shot list here', bring);
   hear('board', () => intake && view() === 'import' && desk.board && document.getElementById('plan-this')?.toggleAttribute('disabled', locked()));
 }

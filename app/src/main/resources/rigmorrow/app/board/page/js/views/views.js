@@ -3,7 +3,7 @@
 import {byId} from '../base/dom.js';
 import {tell} from '../base/bus.js';
 
-const NAMES = ['plan', 'jobs', 'fit', 'handout', 'import'];
+const NAMES = ['plan', 'jobs', 'fit', 'handout', 'import', 'whatif'];
 const WITH_SIDE = new Set(['plan', 'jobs']);
 
 /** @returns {string} the view that is shown */

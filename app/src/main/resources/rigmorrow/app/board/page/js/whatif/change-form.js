@@ -1,0 +1,93 @@
+/** The usual changes, without a file: what is otherwise, and what has to be bought for it. */
+
+import {byId, el, fill} from '../base/dom.js';
+
+/** Each kind with its name and the fields that it has. */
+const KINDS = {
+  ANOTHER_RIG: ['Another rig like …', ['rig', 'price']],
+  WITHOUT_RIG: ['A rig less', ['rig']],
+  ANOTHER_OPERATOR: ['Another operator like …', ['operator']],
+  ANOTHER_UNIT: ['Another piece of kit', ['kit', 'price']],
+  OTHER_DEMAND: ['More or fewer jobs', ['percent']],
+  OPEN_LONGER: ['Longer hours for all', ['hours']],
+};
+
+let drawn = '';
+
+const value = id => byId(`change-${id}`).value;
+const figure = id => Number(value(id));
+
+function body() {
+  const kind = value('kind');
+  switch (kind) {
+    case 'ANOTHER_RIG': return {change: {kind, rig: value('rig')}, purchase: purchase()};
+    case 'WITHOUT_RIG': return {change: {kind, rig: value('rig')}};
+    case 'ANOTHER_OPERATOR': return {change: {kind, operator: value('operator')}};
+    case 'ANOTHER_UNIT': return {change: {kind, kit: value('kit')}, purchase: purchase()};
+    case 'OTHER_DEMAND': return {change: {kind, percent: figure('percent')}};
+    default: return {change: {kind, earlierMinutes: figure('earlier'), laterMinutes: figure('later'), regularTime: byId('change-regular').checked}};
+  }
+}
+
+/** Nothing is bought where no price is given. */
+function purchase() {
+  return value('price') === '' ? null : {price: figure('price'), lifeYears: figure('life'), interestPercent: figure('interest'), runningPerYear: figure('running')};
+}
+
+function show() {
+  const fields = KINDS[value('kind')][1];
+  for (const part of byId('change-form').querySelectorAll('[data-part]')) {
+    const on = fields.includes(part.dataset.part);
+    part.hidden = !on;
+    for (const input of part.querySelectorAll('input, select')) {
+      input.disabled = !on; // A hidden field must not keep the form from being sent.
+    }
+  }
+}
+
+/**
+ * The form, to be drawn once.
+ *
+ * @param {(body: object) => Promise<boolean>} add true when it was taken
+ */
+export function changeForm(add) {
+  const field = (id, label, input) => el('div', {class: 'field'}, el('label', {for: `change-${id}`, text: label}), input);
+  const choice = (id, label) => el('div', {data: {part: id}}, field(id, label, el('select', {id: `change-${id}`, required: true})));
+  const number = (id, label, more) => field(id, label, el('input', {id: `change-${id}`, type: 'number', ...more}));
+  const form = el('form', {id: 'change-form', on: {submit: async event => {
+    event.preventDefault();
+    if (await add(body())) {
+      byId('change-price').value = '';
+    }
+  }}},
+  el('fieldset', {}, el('legend', {text: 'Make one here'}),
+    field('kind', 'What is otherwise', el('select', {id: 'change-kind', on: {change: show}},
+      Object.entries(KINDS).map(([kind, [text]]) => el('option', {value: kind, text})))),
+    choice('rig', 'Rig'), choice('operator', 'Operator'), choice('kit', 'Kit'),
+    el('div', {data: {part: 'percent'}}, number('percent', 'Per cent more; below 0 for fewer', {value: '20', min: '-95', max: '500', step: 'any', required: true})),
+    el('div', {class: 'parts', data: {part: 'hours'}},
+      number('earlier', 'Minutes earlier', {value: '0', min: '0', max: '1439', required: true}),
+      number('later', 'Minutes later', {value: '60', min: '0', max: '1439', required: true}),
+      el('label', {class: 'tick'}, el('input', {id: 'change-regular', type: 'checkbox'}), 'paid as regular time')),
+    el('div', {class: 'parts', data: {part: 'price'}},
+      number('price', 'Price; empty if nothing is bought', {min: '0', max: '1000000000', step: 'any', placeholder: 'none'}),
+      number('life', 'Years of use', {value: '8', min: '1', max: '100', required: true}),
+      number('running', 'To keep, a year', {value: '0', min: '-1000000000', max: '1000000000', step: 'any', required: true}),
+      number('interest', 'Interest, % a year', {value: '5', min: '0', max: '100', step: 'any', required: true})),
+    el('button', {id: 'change-add', type: 'submit', text: 'Add this scenario'})));
+  queueMicrotask(show);
+  return form;
+}
+
+/** @param {any} floor a FloorNamesView: what can be chosen */
+export function fillChoices(floor) {
+  const next = JSON.stringify(floor);
+  if (next === drawn) {
+    return;
+  }
+  drawn = next;
+  for (const [id, list] of [['rig', floor.rigs], ['operator', floor.operators], ['kit', floor.kits]]) {
+    fill(byId(`change-${id}`), list.map(one => el('option', {value: one.id, text: one.title})));
+  }
+  byId('change-price').closest('.field').querySelector('label').textContent = `Price in ${floor.currency}; empty if nothing is bought`;
+}

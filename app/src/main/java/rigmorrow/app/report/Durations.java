@@ -81,6 +81,18 @@ public final class Durations {
     return parts.isEmpty() ? "0 s" : String.join(" ", parts);
   }
 
+  /**
+   * What is left to wait for, at a glance: seconds below two minutes, then minutes: "40 s", "12
+   * min", "3 h 5 min".
+   *
+   * @param seconds 0 or more
+   */
+  public static String left(long seconds) {
+    return seconds < 2 * SECONDS_PER_MINUTE
+        ? seconds + " s"
+        : minutes((seconds + SECONDS_PER_MINUTE / 2) / SECONDS_PER_MINUTE);
+  }
+
   private static String minutes(long minutes) {
     List<String> parts = new ArrayList<>();
     add(parts, minutes / MINUTES_PER_HOUR, "h");

@@ -1,6 +1,7 @@
 package rigmorrow.app.whatif;
 
 import java.util.List;
+import rigmorrow.app.report.Durations;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.app.terminal.StatusLine;
 import rigmorrow.model.outcome.Cell;
@@ -24,7 +25,7 @@ final class CellProgress implements ComparisonWatch {
   public void begun(List<Cell> cells) {
     int known = cells.size();
     long seconds = settings.wholeSeconds(comparison.plans() - known);
-    String time = seconds == 0 ? "" : ", about " + Lengths.glance(seconds);
+    String time = seconds == 0 ? "" : ", about " + Durations.left(seconds);
     session.note(comparison.inWords() + time + "; Ctrl-C keeps what is finished");
     if (known > 0) {
       session.note(known + " of " + comparison.plans() + " plans were there already");
@@ -46,7 +47,7 @@ final class CellProgress implements ComparisonWatch {
             .formatted(
                 progress.done(),
                 progress.all(),
-                Lengths.glance(progress.left().toSeconds()),
+                Durations.left(progress.left().toSeconds()),
                 cell.key().scenario(),
                 cell.key().batch()));
   }

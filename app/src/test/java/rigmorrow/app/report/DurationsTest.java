@@ -2,6 +2,7 @@ package rigmorrow.app.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -38,5 +39,14 @@ class DurationsTest {
     assertThat(Durations.late(seconds)).isEqualTo(late);
     assertThat(Durations.available(seconds)).isEqualTo(spare);
     assertThat(Durations.exact(seconds)).isEqualTo(exact);
+  }
+
+  @Test
+  void saysAtAGlanceWhatIsLeft() {
+    assertThat(Durations.left(0)).isEqualTo("0 s");
+    assertThat(Durations.left(119)).isEqualTo("119 s");
+    assertThat(Durations.left(149)).isEqualTo("2 min");
+    assertThat(Durations.left(150)).isEqualTo("3 min");
+    assertThat(Durations.left(3 * 3600 + 5 * 60)).isEqualTo("3 h 5 min");
   }
 }

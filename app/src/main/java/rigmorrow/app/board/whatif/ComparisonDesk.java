@@ -13,8 +13,8 @@ import rigmorrow.app.board.scenario.ScenarioEdits;
 import rigmorrow.app.board.scenario.UsualChange;
 import rigmorrow.app.planning.Cores;
 import rigmorrow.app.planning.CoresTakenException;
+import rigmorrow.app.report.Durations;
 import rigmorrow.app.whatif.Comparison;
-import rigmorrow.app.whatif.Lengths;
 import rigmorrow.app.whatif.RunSettings;
 import rigmorrow.data.InputFile;
 import rigmorrow.data.problem.InputException;
@@ -192,7 +192,7 @@ public final class ComparisonDesk implements AutoCloseable {
   private String comparingSentence() {
     ComparisonProgress now = progress();
     String left =
-        now.leftSeconds() < 0 ? "" : " (about " + Lengths.glance(now.leftSeconds()) + " left)";
+        now.leftSeconds() < 0 ? "" : " (about " + Durations.left(now.leftSeconds()) + " left)";
     return "Scenarios are being compared, %d of %d plans, and that has the cores. Stop it under What if, or wait until it ends%s."
         .formatted(now.done(), now.all(), left);
   }

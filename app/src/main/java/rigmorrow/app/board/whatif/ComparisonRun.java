@@ -12,10 +12,10 @@ import org.slf4j.LoggerFactory;
 import rigmorrow.app.board.whatif.ComparisonProgress.State;
 import rigmorrow.app.files.FileFailures;
 import rigmorrow.app.print.Paper;
+import rigmorrow.app.report.Durations;
 import rigmorrow.app.whatif.Compared;
 import rigmorrow.app.whatif.Comparison;
 import rigmorrow.app.whatif.ComparisonWatch;
-import rigmorrow.app.whatif.Lengths;
 import rigmorrow.app.whatif.page.ReportDocument;
 import rigmorrow.app.whatif.page.ReportPage;
 import rigmorrow.data.problem.InputException;
@@ -144,7 +144,7 @@ public final class ComparisonRun implements ComparisonWatch {
     if (stopped) {
       return "Stopping; " + made + " are kept.";
     }
-    String left = leftSeconds < 0 ? "" : ", about " + Lengths.glance(leftSeconds) + " left";
+    String left = leftSeconds < 0 ? "" : ", about " + Durations.left(leftSeconds) + " left";
     if (cells.isEmpty()) {
       return "The first plans are being made" + left + ".";
     }

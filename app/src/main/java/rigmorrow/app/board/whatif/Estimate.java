@@ -2,8 +2,8 @@ package rigmorrow.app.board.whatif;
 
 import java.util.List;
 import java.util.OptionalLong;
+import rigmorrow.app.report.Durations;
 import rigmorrow.app.whatif.Comparison;
-import rigmorrow.app.whatif.Lengths;
 import rigmorrow.model.outcome.Cell;
 
 /**
@@ -27,7 +27,7 @@ public record Estimate(int plans, int known, OptionalLong seconds, String senten
     if (left > 0) {
       sentence.append(
           seconds.isPresent()
-              ? "That takes about " + Lengths.glance(seconds.getAsLong()) + "."
+              ? "That takes about " + Durations.left(seconds.getAsLong()) + "."
               : "How long a plan of so many steps takes is known after the first.");
     }
     return new Estimate(comparison.plans(), known.size(), seconds, sentence.toString().strip());

@@ -16,7 +16,7 @@ import picocli.CommandLine.Option;
       "0:done, also when Ctrl-C ended a search early and the best plan was kept",
       "1:a fault of the program; please report it",
       "2:something is wrong with an input file or the command line",
-      "3:no workable plan, one that breaks rules, or one without a must-promise",
+      "3:no workable plan, one that breaks rules, or one that leaves out a must-promise",
       "130:Ctrl-C before there was a plan to keep"
     })
 final class CommonOptions {

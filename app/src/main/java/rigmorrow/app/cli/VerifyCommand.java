@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import rigmorrow.app.files.Inputs;
 import rigmorrow.app.files.PlannedBatch;
+import rigmorrow.app.planning.Musts;
 import rigmorrow.app.report.BreachText;
 import rigmorrow.app.report.Json;
 import rigmorrow.app.terminal.ExitCodes;
@@ -46,6 +47,7 @@ final class VerifyCommand implements Callable<Integer> {
     } else {
       session.print(BreachText.lines(planned.plan(), breaches, session.console()));
     }
-    return breaches.isEmpty() ? ExitCodes.DONE : ExitCodes.NO_PLAN;
+    boolean mustsKept = new Musts(session).kept(planned.batch(), planned.plan());
+    return breaches.isEmpty() && mustsKept ? ExitCodes.DONE : ExitCodes.NO_PLAN;
   }
 }

@@ -21,6 +21,9 @@ import rigmorrow.model.shot.Batch;
  * the figures that were decoded.
  */
 public final class ExplainSentences {
+  private static final String UNASKED =
+      "So many jobs are in trouble that no place was tried for it: ask why about it alone.";
+
   private final Names names;
   private final boolean searched;
 
@@ -217,7 +220,10 @@ public final class ExplainSentences {
           trouble.change() == null
               ? "No single change that was tried takes its pictures sooner."
               : new ChangeSentences(names, now.rig()).brief(trouble.change());
-      return late + move(trouble) + " " + otherwise;
+      return trouble.asked() ? late + move(trouble) + " " + otherwise : late + UNASKED;
+    }
+    if (!trouble.asked() && trouble.status() != Explanation.Status.NEEDS_MEASURING) {
+      return "left out. " + UNASKED;
     }
     return switch (trouble.status()) {
       case HELD_BACK -> "left out by hand; " + places(trouble);
@@ -231,7 +237,7 @@ public final class ExplainSentences {
   private static String move(Trouble trouble) {
     Move best = trouble.best();
     if (best == null) {
-      return "No move of this job alone makes it less late.";
+      return "At the cheapest place on each rig it would be no less late, or a rule would break.";
     }
     String what =
         switch (best.standing()) {

@@ -4,22 +4,15 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.files.PlanOutput;
 import rigmorrow.app.report.BreachText;
-import rigmorrow.app.report.Counted;
 import rigmorrow.app.report.Json;
 import rigmorrow.app.report.PlanJson;
 import rigmorrow.app.report.PlanText;
 import rigmorrow.app.terminal.ExitCodes;
 import rigmorrow.app.terminal.Session;
-import rigmorrow.model.plan.LeftOut;
 import rigmorrow.model.plan.Plan;
-import rigmorrow.model.shot.Promise;
-import rigmorrow.model.shot.ShotJob;
 
 /** Tells what came of planning, and settles the exit code. */
 public final class PlanTeller {
-  /** More stand in the plan itself. */
-  private static final int MOST_MUSTS = 10;
-
   private final Session session;
   private final boolean json;
   private final boolean brief;
@@ -60,33 +53,7 @@ public final class PlanTeller {
     } else if (!planning.workable()) {
       session.note("No job could be planned; the fit command says what stands in the way.");
     }
-    boolean mustsKept = musts(planning);
+    boolean mustsKept = new Musts(session).kept(planning.batch(), planning.plan());
     return planning.workable() && mustsKept ? ExitCodes.DONE : ExitCodes.NO_PLAN;
-  }
-
-  /**
-   * Says which must-promises are not kept because their jobs are left out: no script may take such
-   * a plan for one that does all that must be done. What is left out by hand was decided, and told.
-   *
-   * @return false when some are left out that nobody decided on
-   */
-  private boolean musts(Planning planning) {
-    List<LeftOut> musts = planning.mustsLeftOut();
-    for (LeftOut left : musts.subList(0, Math.min(musts.size(), MOST_MUSTS))) {
-      boolean decided = left.cause() == LeftOut.Cause.HELD_BACK;
-      ShotJob job = planning.batch().shotList().job(left.job()).orElseThrow();
-      Promise promise = java.util.Objects.requireNonNull(job.promise());
-      session.note(
-          "must-promise not kept: %s %s, due %s, is left out%s"
-              .formatted(
-                  job.id(),
-                  job.name(),
-                  promise.dueAt().toString().replace('T', ' '),
-                  decided ? " by hand" : ": " + String.join(" ", left.sentences())));
-    }
-    if (musts.size() > MOST_MUSTS) {
-      session.note(Counted.of(musts.size() - MOST_MUSTS, "more must-promise") + " not kept");
-    }
-    return musts.stream().allMatch(left -> left.cause() == LeftOut.Cause.HELD_BACK);
   }
 }

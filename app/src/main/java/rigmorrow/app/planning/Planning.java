@@ -9,11 +9,9 @@ import rigmorrow.app.terminal.StatusLine;
 import rigmorrow.model.fit.FitCheck;
 import rigmorrow.model.fit.JobFit;
 import rigmorrow.model.plan.Breach;
-import rigmorrow.model.plan.LeftOut;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlanFigures;
 import rigmorrow.model.shot.Batch;
-import rigmorrow.model.shot.Promise;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.verify.PlanChecker;
 import rigmorrow.solver.FloorSolver;
@@ -81,20 +79,6 @@ public record Planning(Batch batch, Plan plan, PlanFigures dispatch, List<Breach
     } finally {
       line.clear();
     }
-  }
-
-  /** Jobs whose promise must be kept and that the plan leaves out, in the plan's order. */
-  public List<LeftOut> mustsLeftOut() {
-    return plan.leftOut().stream()
-        .filter(
-            left ->
-                batch
-                    .shotList()
-                    .job(left.job())
-                    .map(ShotJob::promise)
-                    .filter(Promise::must)
-                    .isPresent())
-        .toList();
   }
 
   /** True when the plan can be worked: no rule broken, and not everything left out. */

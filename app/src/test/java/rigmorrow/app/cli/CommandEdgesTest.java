@@ -148,6 +148,9 @@ class CommandEdgesTest {
     assertThat(ran.err())
         .contains("must-promise not kept: A1 A1, due 2026-11-26 07:01, is left out: Its must-");
     assertThat(folder.resolve("m/plan.json")).isNotEmptyFile();
+    Ran verified = run(folder, "verify", FLOOR, "must.csv", "m/plan.json", "--date", "2026-11-26");
+    assertThat(verified.exitCode()).as("nor does verify let it pass").isEqualTo(3);
+    assertThat(verified.err()).contains("must-promise not kept: A1 A1");
     Ran kept =
         run(
             folder,

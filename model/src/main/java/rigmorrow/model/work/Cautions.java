@@ -68,16 +68,16 @@ final class Cautions {
   /** Only of an offset that was given: the floor's own says how well things are placed. */
   private static Optional<String> tipping(Item item) {
     Integer offset = item.offsetMm();
-    if (offset == null || item.hangsFree()) {
+    if (offset == null || item.hangsFree() || item.holder()) {
       return Optional.empty();
     }
     ItemGeometry geometry = ItemGeometry.of(item);
     return geometry.tipsAt(offset)
         ? Optional.of(
             text(
-                "Stands off its base: centre of mass %d mm off the middle, half its base is %s mm."
-                    + " Secure it against tipping before you let go, and do not turn it until it"
-                    + " is; local rules come first.",
+                "May tip: centre of mass %d mm off the plate's middle, more than half its base"
+                    + " (%s mm). Secure it against tipping before you let go, and do not turn it"
+                    + " until it is; local rules come first.",
                 offset, half(geometry.halfBaseMm())))
         : Optional.empty();
   }

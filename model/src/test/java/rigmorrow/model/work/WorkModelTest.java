@@ -135,11 +135,14 @@ class WorkModelTest {
     assertThat(cautions(box.offsetMm(50))).noneMatch(text -> text.contains("base"));
     assertThat(cautions(box.offsetMm(51)))
         .contains(
-            "Stands off its base: centre of mass 51 mm off the middle, half its base is 50.5 mm."
+            "May tip: centre of mass 51 mm off the plate's middle, more than half its base (50.5 mm)."
                 + " Secure it against tipping before you let go, and do not turn it until it is;"
                 + " local rules come first.");
     assertThat(cautions(box.hanging(new Hanging(2, 900, false))))
         .as("what hangs free has no base")
+        .noneMatch(text -> text.contains("base"));
+    assertThat(cautions(new ItemBuilder().size(300, 101, 400).massKg(2.0).offsetMm(51).holder(1)))
+        .as("what a holder holds does not stand by itself")
         .noneMatch(text -> text.contains("base"));
   }
 

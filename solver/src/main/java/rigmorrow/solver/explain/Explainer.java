@@ -1,7 +1,10 @@
 package rigmorrow.solver.explain;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.model.explain.Change;
@@ -28,6 +31,13 @@ import rigmorrow.solver.hand.Trial;
  * one thread at a time.
  */
 public final class Explainer {
+  /** Places to try times jobs to decode for each: a few seconds. */
+  private static final long MOST_JOBS_DECODED = 30_000_000;
+
+  /** What must be in time, then what counts most. */
+  private static final Comparator<ShotJob> FIRST_TO_ASK =
+      Comparator.comparing((ShotJob job) -> !mustBeInTime(job)).thenComparing(job -> -job.weight());
+
   private final Batch batch;
   private final Plan plan;
   private final Orders orders;
@@ -126,39 +136,67 @@ public final class Explainer {
     return room || !fit.fitsSomewhere() ? List.of() : new LeftOutChanges(question).all();
   }
 
-  /** Every job that is late or left out, in shot list order. */
+  /**
+   * Every job that is late or left out, in shot list order. Where they are very many, only those
+   * that matter most have their places tried.
+   */
   public List<Trouble> troubles() {
-    List<Trouble> troubles = new ArrayList<>();
-    Trial trial = new Trial(batch, facts);
-    Timed now = trial.decode(orders);
+    return troubles(MOST_JOBS_DECODED);
+  }
+
+  /**
+   * @param mostJobsDecoded no job more is asked about when so many were decoded, over all places
+   */
+  List<Trouble> troubles(long mostJobsDecoded) {
+    Timed now = new Trial(batch, facts).decode(orders);
+    List<ShotJob> inTrouble = new ArrayList<>();
     for (ShotJob job : batch.shotList().jobs()) {
-      int rig = orders.rigOf(job.id());
-      JobTimes times = rig < 0 ? null : now.times(job.id());
-      if (times == null || times.lateSeconds() > 0) {
-        troubles.add(trouble(job, rig, times));
+      if (orders.rigOf(job.id()) < 0 || now.times(job.id()).lateSeconds() > 0) {
+        inTrouble.add(job);
       }
     }
-    return troubles;
+    Map<String, Trouble> known = new HashMap<>();
+    long left = mostJobsDecoded / Math.max(1, batch.shotList().jobs().size());
+    for (ShotJob job : inTrouble.stream().sorted(FIRST_TO_ASK).toList()) {
+      int rig = orders.rigOf(job.id());
+      Trouble trouble =
+          left > 0
+              ? trouble(job, rig, rig < 0 ? null : now.times(job.id()))
+              : unasked(job, rig, now);
+      left -= trouble.placesTried();
+      known.put(job.id(), trouble);
+    }
+    return inTrouble.stream().map(job -> known.get(job.id())).toList();
+  }
+
+  private Trouble unasked(ShotJob job, int rig, Timed now) {
+    JobTimes times = rig < 0 ? null : now.times(job.id());
+    Explanation.Status status = status(job, rig, question(job).fit());
+    return new Trouble(job, status, times, false, null, null, 0);
   }
 
   private Trouble trouble(ShotJob job, int rig, @Nullable JobTimes times) {
     Question question = question(job);
-    if (rig >= 0) {
-      IfThen soonest =
-          new PlannedChanges(question)
-              .all().stream()
-                  .filter(IfThen::helps)
-                  .filter(one -> one.change().kind() != Change.Kind.ALONE)
-                  .filter(one -> one.change().kind() != Change.Kind.FIRST_ON_RIG)
-                  .findFirst()
-                  .orElse(null);
-      Move helpful = RigAnswers.helpful(new RigAnswers(question).all(), question.now(), job.id());
-      return new Trouble(job, Explanation.Status.PLANNED, times, soonest, helpful, 0);
-    }
-    JobFit fit = question.fit();
     List<RigAnswer> rigs = new RigAnswers(question).all();
     int tried = rigs.stream().mapToInt(RigAnswer::placesTried).sum();
-    return new Trouble(job, status(job, rig, fit), null, null, RigAnswers.cheapest(rigs), tried);
+    if (rig < 0) {
+      Explanation.Status status = status(job, rig, question.fit());
+      return new Trouble(job, status, null, true, null, RigAnswers.cheapest(rigs), tried);
+    }
+    IfThen soonest =
+        new PlannedChanges(question)
+            .all().stream()
+                .filter(IfThen::helps)
+                .filter(one -> one.change().kind() != Change.Kind.ALONE)
+                .filter(one -> one.change().kind() != Change.Kind.FIRST_ON_RIG)
+                .findFirst()
+                .orElse(null);
+    Move helpful = RigAnswers.helpful(rigs, question.now(), job.id());
+    return new Trouble(job, Explanation.Status.PLANNED, times, true, soonest, helpful, tried);
+  }
+
+  private static boolean mustBeInTime(ShotJob job) {
+    return job.promise() != null && job.promise().must();
   }
 
   private Explanation.Status status(ShotJob job, int rig, JobFit fit) {

@@ -136,8 +136,9 @@ final class RigAnswers {
   }
 
   /**
-   * The cheapest place that makes the plan better; else the cheapest at which the job is less late
-   * and no more rules are broken. Null when there is none that needs no pin lifted.
+   * Of the cheapest places on each rig, the one that makes the plan better; else the cheapest at
+   * which the job is less late and no more rules are broken. Null when none is that needs no pin
+   * lifted; a dearer place might be less late all the same.
    */
   static @Nullable Move helpful(List<RigAnswer> answers, Timed now, String job) {
     Move cheapest = cheapest(answers);

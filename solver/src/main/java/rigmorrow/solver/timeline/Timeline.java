@@ -65,6 +65,8 @@ public final class Timeline {
   /** Number of jobs done at which the next mark is set; 0 when none are. */
   private int nextMark;
 
+  private boolean givenUp;
+
   private final int[] captureEnd;
 
   /**
@@ -142,14 +144,23 @@ public final class Timeline {
    */
   public boolean decodeChange(int rig, int from, int otherRig, int otherFrom, Limit within) {
     Marks known = Objects.requireNonNull(marks);
+    nextJob = null;
+    trace = null;
     if (!known.open(rig, from, otherRig, otherFrom, now, captureEnd)) {
       begin(null, null);
     }
     return run(within);
   }
 
-  /** The sequences as they were just decoded to the end are those that changes are changes of. */
+  /**
+   * The sequences as they were just decoded are those that changes are changes of.
+   *
+   * @throws IllegalStateException when they were not decoded to the end with marks
+   */
   public void keep() {
+    if (nextMark == 0 || givenUp) {
+      throw new IllegalStateException("no decode that came to its end");
+    }
     Objects.requireNonNull(marks).keep(captureEnd);
   }
 
@@ -228,6 +239,7 @@ public final class Timeline {
 
   /** Goes on from where it is; false when it was given up. */
   private boolean run(@Nullable Limit within) {
+    givenUp = false;
     nextMark = marks == null || nextJob != null || trace != null ? 0 : marks.next();
     while (true) {
       // The rig's number is part of its key, so that the soonest is found without a branch.
@@ -246,6 +258,7 @@ public final class Timeline {
         default -> {
           unload(rig, time);
           if (within != null && within.passedBy(now, batch)) {
+            givenUp = true;
             return false;
           }
           if (now.done == nextMark) {

@@ -308,6 +308,16 @@ class ExplainerTest {
     assertThat(troubles)
         .extracting(one -> one.job().id())
         .containsExactlyInAnyOrderElementsOf(expected);
+    List<Trouble> few = explainer.troubles(batch.shotList().jobs().size());
+    assertThat(few)
+        .extracting(Trouble::job)
+        .isEqualTo(troubles.stream().map(Trouble::job).toList());
+    assertThat(few.stream().filter(Trouble::asked).map(Trouble::placesTried))
+        .as("one is asked about, and more only where that took nothing")
+        .filteredOn(tried -> tried > 0)
+        .hasSizeLessThanOrEqualTo(1);
+    assertThat(few).filteredOn(one -> !one.asked()).allMatch(one -> one.best() == null);
+    assertThat(troubles).allMatch(Trouble::asked);
     for (Trouble trouble : troubles.stream().limit(4).toList()) {
       Explanation answer = explainer.explain(trouble.job().id());
       assertThat(trouble.status()).isEqualTo(answer.status());

@@ -1,6 +1,7 @@
 package rigmorrow.solver.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -29,22 +30,28 @@ class ChangedDecodesTest {
     Random random = new Random(seed);
     Timeline timeline = Timeline.forChanges(batch);
     List<List<Integer>> kept = new ArrayList<>();
-    for (List<Integer> rig : RandomSequences.of(batch, random, 6).byRig()) {
+    Sequences start = RandomSequences.of(batch, random, 6);
+    for (List<Integer> rig : start.byRig()) {
       kept.add(new ArrayList<>(rig));
     }
-    write(kept, timeline);
+    kept.add(new ArrayList<>(start.backlog()));
+    write(batch, kept, timeline);
     timeline.decode();
     timeline.keep();
     Limit limit = new Limit();
     for (int i = 0; i < CHANGES; i++) {
       List<List<Integer>> changed = new ArrayList<>();
       kept.forEach(rig -> changed.add(new ArrayList<>(rig)));
-      int one = random.nextInt(batch.rigCount());
-      int other = random.nextInt(batch.rigCount());
+      // The one behind the last rig is the backlog.
+      int one = random.nextInt(batch.rigCount() + 1);
+      int other = random.nextInt(batch.rigCount() + 1);
       int oneFrom = random.nextInt(changed.get(one).size() + 1);
       int otherFrom = other == one ? oneFrom : random.nextInt(changed.get(other).size() + 1);
       change(changed, one, oneFrom, other, otherFrom, random);
-      write(changed, timeline);
+      write(batch, changed, timeline);
+      if (i % 5 == 0) {
+        timeline.decode(); // As a loss is measured: it is not kept.
+      }
       // Some are given up on the way, which must leave nothing behind.
       limit.set(Long.MAX_VALUE, i % 3 == 0 ? random.nextInt(200_000) : Long.MAX_VALUE, 0, 0);
       if (timeline.decodeChange(one, oneFrom, other, otherFrom, limit)) {
@@ -53,6 +60,8 @@ class ChangedDecodesTest {
           timeline.keep();
           kept = changed;
         }
+      } else {
+        assertThatIllegalStateException().isThrownBy(timeline::keep);
       }
     }
   }
@@ -78,14 +87,14 @@ class ChangedDecodesTest {
     for (List<Integer> rig : RandomSequences.of(batch, new Random(7), 1000).byRig()) {
       kept.add(new ArrayList<>(rig));
     }
-    write(kept, timeline);
+    write(batch, kept, timeline);
     timeline.decode();
     timeline.keep();
     int end = timeline.finishedAt();
     List<Integer> longest = Collections.max(kept, Comparator.comparingInt(List::size));
     int rig = kept.indexOf(longest);
     Collections.reverse(longest.subList(0, longest.size() / 2));
-    write(kept, timeline);
+    write(batch, kept, timeline);
 
     // Nothing is said of the front that was turned round, so it is taken as it was.
     timeline.decodeChange(rig, longest.size(), rig, longest.size(), new Limit());
@@ -95,8 +104,8 @@ class ChangedDecodesTest {
     assertThat(timeline.finishedAt()).isNotEqualTo(end);
   }
 
-  private static void write(List<List<Integer>> byRig, Timeline timeline) {
-    for (int rig = 0; rig < byRig.size(); rig++) {
+  private static void write(CompiledBatch batch, List<List<Integer>> byRig, Timeline timeline) {
+    for (int rig = 0; rig < batch.rigCount(); rig++) {
       for (int at = 0; at < byRig.get(rig).size(); at++) {
         timeline.sequence(rig)[at] = byRig.get(rig).get(at);
       }
@@ -107,13 +116,13 @@ class ChangedDecodesTest {
   private static void assertSameAsFromNothing(
       CompiledBatch batch, List<List<Integer>> byRig, Timeline timeline) {
     Timeline whole = new Timeline(batch);
-    write(byRig, whole);
+    write(batch, byRig, whole);
     whole.decode();
     assertThat(timeline.hard()).isEqualTo(whole.hard());
     assertThat(timeline.lateWeighted()).isEqualTo(whole.lateWeighted());
     assertThat(timeline.changeoverSeconds()).isEqualTo(whole.changeoverSeconds());
     assertThat(timeline.finishedAt()).isEqualTo(whole.finishedAt());
-    for (int rig = 0; rig < byRig.size(); rig++) {
+    for (int rig = 0; rig < batch.rigCount(); rig++) {
       assertThat(timeline.endOf(rig)).isEqualTo(whole.endOf(rig));
       for (int job : byRig.get(rig)) {
         assertThat(timeline.captureEnd(job)).isEqualTo(whole.captureEnd(job));

@@ -14,7 +14,7 @@ public record TroublesView(long revision, List<TroubleView> troubles) {
    * One of them.
    *
    * @param sentence how it stands and what would help it, what can be done at once first
-   * @param rig id of the rig to move it to; null when no move of it alone helps
+   * @param rig id of the rig to move it to; null when none was found that helps
    * @param place on that rig, 0 for the first; null with rig
    */
   public record TroubleView(

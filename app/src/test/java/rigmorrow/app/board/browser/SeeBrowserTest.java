@@ -186,7 +186,7 @@ class SeeBrowserTest {
       board.choose(OddItems.OFF_BASE);
       assertThat(page.locator("#job .facts"))
           .containsText("Centre of mass 140 mm off the plate's centre.");
-      assertThat(page.locator("#job .note-late")).containsText("Stands off its base");
+      assertThat(page.locator("#job .note-late")).containsText("May tip");
       board.choose(OddItems.BY_HAND);
       assertThat(page.locator("#job .facts")).containsText("Measure by hand: height.");
     }

@@ -67,7 +67,7 @@ class WhysTest {
         continue;
       }
       if (trouble.best() == null) {
-        assertThat(sentence).contains("No move of this job alone makes it less late.");
+        assertThat(sentence).contains("At the cheapest place on each rig it would be no less late");
         assertThat(views.get(i).rig()).isNull();
       } else {
         moves++;

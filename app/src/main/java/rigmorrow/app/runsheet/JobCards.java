@@ -2,9 +2,11 @@ package rigmorrow.app.runsheet;
 
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import rigmorrow.app.report.JobBreaches;
 import rigmorrow.app.runsheet.text.ItemText;
@@ -34,6 +36,7 @@ public final class JobCards {
   private final TimeText times;
   private final JobBreaches breaches;
   private final JobCautions cautions;
+  private final KitVisits visits;
   private final Map<PlannedJob, JobCard> cards = new IdentityHashMap<>();
 
   /**
@@ -49,6 +52,7 @@ public final class JobCards {
     this.times = times;
     this.breaches = breaches;
     this.cautions = new JobCautions(batch.floor());
+    this.visits = new KitVisits(batch.floor(), plan, names, times);
     for (RigPlan rigPlan : plan.rigs()) {
       Rig rig = names.rig(rigPlan.rig());
       Setup setup = rig.initialSetup();
@@ -96,8 +100,21 @@ public final class JobCards {
         promise(job, planned),
         times.lateSeconds(job, planned) > 0,
         sampleTimes(job),
-        cautions.of(job, rig, before.after(request)),
+        cautions(planned, rig, before, request),
         note == null ? "" : note);
+  }
+
+  private List<String> cautions(PlannedJob planned, Rig rig, Setup before, Setup request) {
+    Set<String> all =
+        new LinkedHashSet<>(cautions.of(names.job(planned.job()), rig, before.after(request)));
+    all.addAll(cautions.ofTakenAway(before, request));
+    all.addAll(visits.cautions(rig.id(), planned));
+    return List.copyOf(all);
+  }
+
+  /** When kit is taken off a rig for another one. */
+  List<KitVisits.Leaving> kitLeaving(RigPlan plan) {
+    return visits.leaving(plan.rig());
   }
 
   Recipe recipe(ShotJob job) {

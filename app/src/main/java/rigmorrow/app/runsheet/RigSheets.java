@@ -40,6 +40,9 @@ final class RigSheets {
     for (Closure closure : rig.closed()) {
       chart.add(LaneKind.CLOSED, times.span(closure));
     }
+    for (KitVisits.Leaving leaving : cards.kitLeaving(plan)) {
+      day.remark("Kit leaves", leaving.span(), leaving.text());
+    }
     int number = 0;
     for (PlannedJob job : plan.jobs()) {
       number++;

@@ -274,7 +274,7 @@ class RunSheetsTest {
         .contains("Row 2: elevation 22.5°, 24 frames, stop and go")
         .contains("In all 60 pictures");
     assertThat(entry("rig-2", 1).text())
-        .contains("Connect power: 230 V, 60 W, plug F.")
+        .contains("Connect power: 230 V, 60 W, plug F. Switch it on only when all are clear")
         .contains("300 × 200 × 250 mm (estimate), 2 kg (estimate)")
         .contains("Sample arrives 08:00");
     assertThat(entry("rig-1", 1).text())

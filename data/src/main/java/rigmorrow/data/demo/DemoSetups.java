@@ -89,7 +89,10 @@ final class DemoSetups {
             "Socket in the turning part",
             value("off", "off"),
             cautious(
-                "on", "ready", "The socket is mains: switch on only when the item is connected.")),
+                "on",
+                "ready",
+                "The socket is mains: qualified person only, switched off and unplugged before"
+                    + " touching; switch on only when the item is connected.")),
         attribute(
             FLAGS,
             "Dark flags",

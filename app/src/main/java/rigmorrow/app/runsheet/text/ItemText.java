@@ -73,7 +73,8 @@ public final class ItemText {
               + power.watts()
               + " W, plug "
               + power.plug()
-              + ".");
+              + ". Switch it on only when all are clear of the rig, for the pictures that need it: a"
+              + " qualified person.");
     }
     return lines;
   }

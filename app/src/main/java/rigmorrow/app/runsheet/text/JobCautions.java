@@ -3,7 +3,9 @@ package rigmorrow.app.runsheet.text;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Kit;
@@ -95,6 +97,27 @@ public final class JobCautions {
     cautions.removeAll(general(job, rig));
     cautions.addAll(ofValues(inForce));
     return List.copyOf(cautions);
+  }
+
+  /**
+   * What to mind while values are taken away that were set up: they are as hot, live or heavy as
+   * when they were put up.
+   *
+   * @param before setup of the rig before the job
+   * @param request what the job asks for
+   */
+  public List<String> ofTakenAway(Setup before, Setup request) {
+    Map<String, String> taken = new TreeMap<>();
+    request
+        .values()
+        .forEach(
+            (attribute, asked) -> {
+              String old = before.value(attribute);
+              if (old != null && !old.equals(asked)) {
+                taken.put(attribute, old);
+              }
+            });
+    return ofValues(new Setup(taken));
   }
 
   private List<String> ofValues(Setup setup) {

@@ -1,0 +1,140 @@
+package rigmorrow.app.runsheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.select.Elements;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import rigmorrow.app.runsheet.text.ItemText;
+import rigmorrow.data.demo.Demo;
+import rigmorrow.model.floor.Kit;
+import rigmorrow.model.plan.KitUse;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.plan.PlannedJob;
+import rigmorrow.model.plan.RigPlan;
+import rigmorrow.model.shot.Batch;
+import rigmorrow.model.time.Span;
+import rigmorrow.solver.FloorSolver;
+
+/** Who works at a rig knows what hangs there and when somebody comes to take it off. */
+class KitVisitsTest {
+  private static Batch day;
+  private static Plan plan;
+  private static Document sheets;
+
+  @BeforeAll
+  static void plan() {
+    day = Demo.batch(150, 1, SampleDay.SUMMER);
+    plan = FloorSolver.dispatch(day);
+    sheets = RunSheetsTest.read(RunSheetsTest.sheets(day, plan));
+  }
+
+  /** A piece that is fetched from a rig, by a job of another. */
+  private record Taken(KitUse use, String to, PlannedJob by) {
+    Span span() {
+      return new Span(by.whole().start(), by.load().span().start());
+    }
+  }
+
+  private static List<Taken> taken() {
+    List<String> rigs = plan.rigs().stream().map(RigPlan::rig).toList();
+    List<Taken> taken = new ArrayList<>();
+    for (RigPlan rig : plan.rigs()) {
+      for (PlannedJob job : rig.jobs()) {
+        for (KitUse use : job.kit()) {
+          if (rigs.contains(use.from()) && !use.from().equals(rig.rig())) {
+            taken.add(new Taken(use, rig.rig(), job));
+          }
+        }
+      }
+    }
+    return taken;
+  }
+
+  private static Element section(String rig) {
+    return sheets.selectFirst("section:has(h2:contains(" + rig + "))");
+  }
+
+  private static RigPlan rig(String id) {
+    return plan.rigs().stream().filter(one -> one.rig().equals(id)).findFirst().orElseThrow();
+  }
+
+  private static Kit kit(KitUse use) {
+    return day.floor().kit(use.kit()).orElseThrow();
+  }
+
+  @Test
+  void tellsTheRigThatSomethingIsTakenFromWhenAndByWhom() {
+    List<Taken> all = taken();
+    assertThat(all).as("kit goes from rig to rig on this day").hasSizeGreaterThan(3);
+    for (Taken one : all) {
+      String told = kit(one.use()).label() + " (" + one.use().unit() + ") is taken from here to ";
+      assertThat(section(one.use().from()).text()).contains("Kit leaves", told + one.to() + " by");
+      Elements entries = section(one.use().from()).select(".entry");
+      List<PlannedJob> jobs = rig(one.use().from()).jobs();
+      for (int i = 0; i < jobs.size(); i++) {
+        if (jobs.get(i).whole().overlaps(one.span())) {
+          assertThat(entries.get(i).text()).contains(told + one.to());
+        }
+      }
+    }
+  }
+
+  @Test
+  void saysAtEveryJobWhatHangsThereThatItDidNotAskFor() {
+    int seen = 0;
+    for (Taken one : taken()) {
+      String caution = kit(one.use()).caution();
+      List<PlannedJob> jobs = rig(one.use().from()).jobs();
+      Elements entries = section(one.use().from()).select(".entry");
+      int last = -1;
+      for (int i = 0; i < jobs.size(); i++) {
+        boolean uses = jobs.get(i).kit().stream().anyMatch(it -> same(it, one.use()));
+        boolean before = jobs.get(i).whole().start() < one.span().start();
+        last = uses && before ? i : last;
+      }
+      for (int i = last + 1; last >= 0 && caution != null && i < jobs.size(); i++) {
+        if (jobs.get(i).whole().start() < one.span().end()) {
+          assertThat(entries.get(i).text()).contains(caution);
+          seen++;
+        }
+      }
+    }
+    assertThat(seen).as("jobs under kit that they do not use").isPositive();
+  }
+
+  private static boolean same(KitUse one, KitUse other) {
+    return one.unit().equals(other.unit());
+  }
+
+  @Test
+  void givesTheCautionOfMainsWhereTheSocketIsTakenOutOfService() {
+    Elements off =
+        sheets.select("section:has(h2:contains(R2)) .entry, section:has(h2:contains(R6)) .entry");
+    List<Element> taking =
+        off.stream().filter(entry -> entry.text().contains("take it out of service")).toList();
+    assertThat(taking).as("the socket is taken out of service on this day").isNotEmpty();
+    assertThat(taking)
+        .allSatisfy(
+            entry ->
+                assertThat(entry.select(".cautions, .caution").text())
+                    .contains("qualified person only, switched off and unplugged"));
+  }
+
+  @Test
+  void saysWhoSwitchesAnItemOnAndWhen() {
+    assertThat(
+            day.shotList().jobs().stream()
+                .filter(job -> job.item().power() != null)
+                .map(job -> String.join(" ", ItemText.loading(job.item()))))
+        .isNotEmpty()
+        .allSatisfy(
+            text ->
+                assertThat(text)
+                    .contains("Switch it on only when all are clear", "a qualified person"));
+  }
+}

@@ -1,0 +1,142 @@
+package rigmorrow.app.board.server;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rigmorrow.app.board.server.TestBoard.json;
+import static rigmorrow.app.board.server.TestBoard.message;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import rigmorrow.app.board.whatif.DaySource;
+import rigmorrow.app.whatif.SmallStudy;
+import rigmorrow.data.demo.Demo;
+
+/** Plans that a comparison has from before, where their file cannot be used. */
+@Timeout(120)
+class KeptPlansTest {
+  private static final int PLANS = 12;
+  private static final String DAMAGED = "row 15: 'a,b'; accepted: a cell: 2 columns in place of 27";
+
+  @TempDir static Path past;
+  @TempDir Path folder;
+
+  @BeforeAll
+  static void writeDays() {
+    SmallStudy.write(past, SmallStudy.days(2, 8), SmallStudy.study());
+  }
+
+  private TestBoard open() throws InterruptedException {
+    DaySource days = DaySource.folder(past.resolve("days"));
+    TestBoard board = TestBoard.open(folder, Demo.batch(6, 1, TestBoard.DAY), null, days);
+    TestBoard.await(() -> !look(board).path("days").asText().equals("READING"));
+    return board;
+  }
+
+  private static JsonNode look(TestBoard board) {
+    return json(board.get("/api/whatif"));
+  }
+
+  private static JsonNode bring(TestBoard board) throws Exception {
+    byte[] file = Files.readAllBytes(past.resolve("scenarios.yaml"));
+    HttpResponse<byte[]> answer = board.dropAt("/api/whatif/scenarios", "mine.yaml", file);
+    assertThat(answer.statusCode()).as(message(answer)).isEqualTo(200);
+    return json(answer);
+  }
+
+  private static HttpResponse<byte[]> wish(TestBoard board, String path, String demand) {
+    return board.post(
+        "/api/whatif/" + path,
+        "{\"number\":%d,\"steps\":60,\"seeds\":1,\"demand\":[%s],\"again\":false,\"oneMore\":false}"
+            .formatted(look(board).at("/scenarios/number").asLong(), demand));
+  }
+
+  private static JsonNode compared(TestBoard board) throws InterruptedException {
+    HttpResponse<byte[]> answer = wish(board, "compare", "");
+    assertThat(answer.statusCode()).as(message(answer)).isEqualTo(202);
+    TestBoard.await(() -> !look(board).at("/comparison/state").asText().equals("RUNNING"));
+    return look(board);
+  }
+
+  private static String estimated(TestBoard board) {
+    HttpResponse<byte[]> answer = wish(board, "estimate", "");
+    assertThat(answer.statusCode()).as(message(answer)).isEqualTo(200);
+    return json(answer).path("sentence").asText();
+  }
+
+  private List<Path> cells() throws Exception {
+    try (Stream<Path> files = Files.list(folder.resolve("whatif"))) {
+      return files.filter(file -> file.getFileName().toString().startsWith("cells-")).toList();
+    }
+  }
+
+  @Test
+  void takesScenariosWhosePlansAreDamagedAndPutsThemAside() throws Exception {
+    try (TestBoard board = open()) {
+      bring(board);
+      assertThat(compared(board).at("/comparison/done").asInt()).isEqualTo(PLANS);
+      Path file = cells().get(0);
+      String damaged = Files.readString(file) + "a,b\n";
+      Files.writeString(file, damaged);
+      JsonNode taken = bring(board);
+      assertThat(taken.path("refused").isNull()).isTrue();
+      assertThat(taken.at("/comparison/state").asText()).isEqualTo("NONE");
+      assertThat(taken.path("note").asText()).contains("" + file.getFileName(), DAMAGED);
+      assertThat(estimated(board)).contains(DAMAGED, "puts the file aside");
+      assertThat(file).hasContent(damaged);
+      JsonNode anew = compared(board);
+      assertThat(anew.at("/comparison/state").asText()).isEqualTo("DONE");
+      String aside = ("" + file.getFileName()).replace(".csv", ".damaged-1.csv");
+      assertThat(anew.path("note").asText())
+          .isEqualTo(
+              "%s is damaged, %s; it was put aside as %s, and all plans are made anew."
+                  .formatted(file.getFileName(), DAMAGED, aside));
+      assertThat(file.resolveSibling(aside)).hasContent(damaged);
+      assertThat(Files.readAllLines(file)).hasSize(PLANS + 2);
+      assertThat(bring(board).path("note").asText()).isEmpty();
+    }
+  }
+
+  @Test
+  void saysThatPlansAreDamagedWhenTheBoardIsStartedAgain() throws Exception {
+    try (TestBoard board = open()) {
+      bring(board);
+      compared(board);
+    }
+    Path file = cells().get(0);
+    Files.writeString(file, Files.readString(file) + "a,b\n");
+    try (TestBoard board = open()) {
+      assertThat(look(board).at("/scenarios/fileName").asText()).isEqualTo("mine.yaml");
+      assertThat(look(board).path("note").asText()).contains(DAMAGED);
+      assertThat(compared(board).at("/comparison/state").asText()).isEqualTo("DONE");
+    }
+  }
+
+  /** What may be mended outside of the board is left where it is. */
+  @Test
+  void leavesAFileThatTheFileSystemDoesNotGiveWhereItIs() throws Exception {
+    try (TestBoard board = open()) {
+      bring(board);
+      compared(board);
+      Path file = cells().get(0);
+      Files.delete(file);
+      Files.createDirectory(file); // Nobody can read it, whatever their rights.
+      assertThat(bring(board).path("note").asText())
+          .startsWith("The plans from before cannot be read. ")
+          .endsWith("Nothing can be compared in this way until it can be used.");
+      assertThat(estimated(board)).contains("cannot be read");
+      JsonNode failed = compared(board);
+      assertThat(failed.at("/comparison/state").asText()).isEqualTo("FAILED");
+      assertThat(failed.at("/comparison/sentence").asText()).startsWith("It could not go on");
+      assertThat(cells()).containsExactly(file);
+      Files.delete(file);
+      assertThat(compared(board).at("/comparison/state").asText()).isEqualTo("DONE");
+    }
+  }
+}

@@ -30,7 +30,7 @@ final class ComparisonMaker {
   /**
    * A comparison.
    *
-   * @throws RefusedException when there is nothing to compare
+   * @throws RefusedException when there is nothing to compare, or too much
    * @throws InputException when one more of something cannot be had on every day
    * @throws IllegalArgumentException when two things to compare have one name
    */
@@ -93,7 +93,13 @@ final class ComparisonMaker {
     if (nothing(study, settings)) {
       return new Earlier(null, "");
     }
-    Comparison comparison = new Comparison(study, days, settings, program);
+    Comparison comparison;
+    try {
+      comparison = new Comparison(study, days, settings, program);
+    } catch (RefusedException e) {
+      // Too large with these settings, so there was none; others may be chosen before it begins.
+      return new Earlier(null, "");
+    }
     Kept kept = kept(comparison);
     ComparisonRun run = kept.cells().isEmpty() ? null : new ComparisonRun(comparison, kept.cells());
     return new Earlier(run, kept.note());

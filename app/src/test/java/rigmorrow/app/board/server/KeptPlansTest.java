@@ -9,6 +9,8 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -138,5 +140,37 @@ class KeptPlansTest {
       Files.delete(file);
       assertThat(compared(board).at("/comparison/state").asText()).isEqualTo("DONE");
     }
+  }
+
+  @Test
+  void refusesMorePlansThanAnybodyWaitsForAndTakesTheScenarios() throws Exception {
+    try (TestBoard board = open()) {
+      bring(board);
+      // 12 plans under each of so many demands, and the usual one.
+      HttpResponse<byte[]> most = wish(board, "estimate", demands(8332));
+      assertThat(json(most).path("plans").asInt()).isEqualTo(99_996);
+      for (String path : List.of("estimate", "compare")) {
+        HttpResponse<byte[]> more = wish(board, path, demands(8333));
+        assertThat(more.statusCode()).isEqualTo(422);
+        assertThat(message(more)).contains("would take 100008 plans", "accepted: at most 100000");
+      }
+      assertThat(wish(board, "compare", demands(8332)).statusCode()).isEqualTo(202);
+      board.post("/api/whatif/stop", "{}");
+      TestBoard.await(() -> !look(board).at("/comparison/state").asText().equals("RUNNING"));
+      String change = "{\"kind\":\"OTHER_DEMAND\",\"percent\":20}";
+      long number = look(board).at("/scenarios/number").asLong();
+      HttpResponse<byte[]> oneMore =
+          board.post(
+              "/api/whatif/scenarios/add", "{\"number\":" + number + ",\"change\":" + change + "}");
+      assertThat(oneMore.statusCode()).as(message(oneMore)).isEqualTo(200);
+      assertThat(json(oneMore).at("/scenarios/scenarios")).hasSize(6);
+      assertThat(json(oneMore).at("/comparison/state").asText()).isEqualTo("NONE");
+    }
+  }
+
+  private static String demands(int count) {
+    return IntStream.rangeClosed(1, count)
+        .mapToObj(number -> "" + number / 100.0)
+        .collect(Collectors.joining(","));
   }
 }

@@ -144,7 +144,10 @@ public final class ComparisonDesk implements AutoCloseable {
   public Estimate estimate(long number, RunSettings wanted) throws InputException {
     requireIdle();
     Comparison comparison = maker.of(chosen.required(number).study(), days(), wanted);
-    return Estimate.of(comparison, maker.kept(comparison));
+    synchronized (lock) {
+      requireIdle(); // One that has begun meanwhile writes to what would be read.
+      return Estimate.of(comparison, maker.kept(comparison));
+    }
   }
 
   /**

@@ -169,7 +169,7 @@ public final class ComparisonDesk implements AutoCloseable {
               chosen.say(maker.putAside(file, kept));
             }
             changes++;
-            ComparisonRun next = new ComparisonRun(comparison, file, this::tell);
+            ComparisonRun next = new ComparisonRun(comparison, kept.cells(), file, this::tell);
             run = next;
             next.start();
           }

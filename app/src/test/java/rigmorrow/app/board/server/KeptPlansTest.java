@@ -5,9 +5,13 @@ import static rigmorrow.app.board.server.TestBoard.json;
 import static rigmorrow.app.board.server.TestBoard.message;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.BufferedReader;
 import java.net.http.HttpResponse;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -135,10 +139,61 @@ class KeptPlansTest {
       assertThat(estimated(board)).contains("cannot be read");
       JsonNode failed = compared(board);
       assertThat(failed.at("/comparison/state").asText()).isEqualTo("FAILED");
-      assertThat(failed.at("/comparison/sentence").asText()).startsWith("It could not go on");
+      assertThat(failed.at("/comparison/sentence").asText()).startsWith("It could not go on. ");
       assertThat(cells()).containsExactly(file);
       Files.delete(file);
       assertThat(compared(board).at("/comparison/state").asText()).isEqualTo("DONE");
+    }
+  }
+
+  /** Another process that writes to the cells until somebody lets it end. */
+  static final class Other {
+    private Other() {}
+
+    /** Says a line when it has the file; ends with its input. */
+    public static void main(String[] arguments) throws Exception {
+      try (FileChannel channel = FileChannel.open(Path.of(arguments[0]), StandardOpenOption.WRITE);
+          FileLock lock = channel.lock()) {
+        System.out.println(lock.isValid());
+        while (System.in.read() >= 0) {
+          // until it ends
+        }
+      }
+    }
+  }
+
+  @Test
+  void tellsOfThePlansThereAreWhereItCannotGoOn() throws Exception {
+    try (TestBoard board = open()) {
+      bring(board);
+      compared(board);
+      Path file = cells().get(0);
+      List<String> whole = Files.readAllLines(file);
+      Files.write(file, whole.subList(0, whole.size() - 1));
+      String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+      Process other =
+          new ProcessBuilder(
+                  java,
+                  "-cp",
+                  System.getProperty("java.class.path"),
+                  Other.class.getName(),
+                  file.toString())
+              .redirectError(ProcessBuilder.Redirect.INHERIT)
+              .start();
+      try (BufferedReader says = other.inputReader()) {
+        assertThat(says.readLine()).isEqualTo("true");
+        JsonNode failed = compared(board).path("comparison");
+        assertThat(failed.path("state").asText()).isEqualTo("FAILED");
+        assertThat(failed.path("sentence").asText())
+            .startsWith("It could not go on; 11 of 12 plans are kept. ")
+            .contains("another run is writing to it");
+        assertThat(json(board.get("/api/whatif/report")).path("sections").size()).isPositive();
+      } finally {
+        other.destroy();
+        other.waitFor();
+      }
+      assertThat(compared(board).at("/comparison/state").asText()).isEqualTo("DONE");
+      assertThat(Files.readAllLines(file)).hasSameSizeAs(whole);
     }
   }
 

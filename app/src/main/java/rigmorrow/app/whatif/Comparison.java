@@ -8,10 +8,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
+import rigmorrow.app.files.RefusedException;
 import rigmorrow.app.report.Counted;
 import rigmorrow.data.cells.CellFile;
 import rigmorrow.data.cells.RunHead;
 import rigmorrow.data.problem.InputException;
+import rigmorrow.data.problem.InputProblem;
 import rigmorrow.model.comparison.Cells;
 import rigmorrow.model.outcome.Cell;
 import rigmorrow.model.scenario.Study;
@@ -23,6 +25,9 @@ import rigmorrow.solver.whatif.WhatIfListener;
 
 /** Scenarios to be compared over past days, whoever watches: how many plans, and making them. */
 public final class Comparison {
+  /** Most plans of one comparison: at 2 s each, more than two days on one core. */
+  public static final int MOST_PLANS = 100_000;
+
   private static final double MILLIS_PER_SECOND = 1000;
 
   private final Study study;
@@ -30,12 +35,14 @@ public final class Comparison {
   private final RunSettings settings;
   private final String program;
   private final int arms;
+  private final int plans;
   private final WhatIf run;
 
   /**
    * @param days at least one, on which every scenario can be made
    * @param program name and version
    * @throws IllegalArgumentException when two things to compare have one name
+   * @throws RefusedException when it would take more than {@link #MOST_PLANS} plans
    */
   public Comparison(Study study, List<Past> days, RunSettings settings, String program) {
     this.study = study;
@@ -44,23 +51,37 @@ public final class Comparison {
     this.program = program;
     List<Arm> all = Compared.arms(study, days.get(0).batch().floor(), settings);
     this.arms = all.size();
+    this.plans = counted();
     this.run =
         FloorSolver.whatIf(
             all, days, settings.seeds(), settings.cores(), settings.limits(), study.terms().pay());
   }
 
+  private int counted() {
+    long floors = Math.multiplyExact((long) arms, days.size());
+    long count = Math.multiplyExact(floors, settings.seeds());
+    if (count > MOST_PLANS) {
+      String value = count + " plans: " + forWhat();
+      String accepted = "at most " + MOST_PLANS + "; fewer scenarios, demands, days or seeds";
+      throw new RefusedException(
+          "The comparison would take " + value + "; accepted: " + accepted + ".",
+          List.of(new InputProblem("", "comparison", "plans", value, accepted)));
+    }
+    return (int) count;
+  }
+
   /** How many plans it takes. */
   public int plans() {
-    return arms * days.size() * settings.seeds();
+    return plans;
   }
 
   /** How many plans of what effort, for what, on how many days. */
   public String inWords() {
-    return Counted.of(plans(), "plan")
-        + " of "
-        + settings.effort()
-        + ": "
-        + Counted.of(arms, "floor and demand", "floors and demands")
+    return Counted.of(plans(), "plan") + " of " + settings.effort() + ": " + forWhat();
+  }
+
+  private String forWhat() {
+    return Counted.of(arms, "floor and demand", "floors and demands")
         + " on "
         + Counted.of(days.size(), "day")
         + " with "

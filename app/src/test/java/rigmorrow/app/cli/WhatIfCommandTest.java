@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -203,6 +204,26 @@ class WhatIfCommandTest {
     Ran ran = whatif(options.split(" "));
     assertThat(ran.exitCode()).isEqualTo(2);
     assertThat(ran.err()).contains(options.split("[ =]")[0]);
+  }
+
+  @Test
+  void refusesMorePlansThanAnybodyWaitsFor() {
+    // 6 floors under so many demands and the usual one, on 3 days with 100 seeds.
+    String most = demands(54);
+    Ran ran = whatif("--out", "large", "--dry-run", "--seeds", "100", most);
+    assertThat(ran.out()).contains("would make 99000 plans");
+    Ran more = whatif("--out", "large", "--dry-run", "--seeds", "100", demands(55));
+    assertThat(more.exitCode()).isEqualTo(2);
+    assertThat(more.err())
+        .contains(
+            "The comparison would take 100800 plans: 336 floors and demands on 3 days with 100"
+                + " seeds; accepted: at most 100000; fewer scenarios, demands, days or seeds.");
+  }
+
+  private static String demands(int count) {
+    return IntStream.rangeClosed(1, count)
+        .mapToObj(String::valueOf)
+        .collect(Collectors.joining(",", "--demand=", ""));
   }
 
   @Test

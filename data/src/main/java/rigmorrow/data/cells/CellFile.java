@@ -12,12 +12,16 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
 import rigmorrow.model.outcome.Cell;
@@ -31,18 +35,28 @@ public final class CellFile implements AutoCloseable {
   private static final String FIRST = "rigmorrow cells";
   private static final String VERSION = "1";
   private static final int HEAD_ROWS = 2;
+  private static final String BEING_WRITTEN = "another run is writing to it";
 
   private static final CsvMapper MAPPER =
       CsvMapper.builder().enable(CsvParser.Feature.WRAP_AS_ARRAY).build();
   private static final ObjectWriter WRITER =
       MAPPER.writer(CsvSchema.emptySchema().withLineSeparator("\n"));
 
+  /**
+   * Files that this process has open. A lock is the process's and not the channel's: to close any
+   * second channel of such a file would give it up. So it is looked up here before a channel is
+   * opened, and whoever opens, reads or closes one holds this.
+   */
+  private static final Set<Path> OPEN = new HashSet<>();
+
   private final Path file;
+  private final Path place;
   private final FileChannel channel;
   private final List<Cell> cells = new ArrayList<>();
 
-  private CellFile(Path file, FileChannel channel) {
+  private CellFile(Path file, Path place, FileChannel channel) {
     this.file = file;
+    this.place = place;
     this.channel = channel;
   }
 
@@ -56,21 +70,36 @@ public final class CellFile implements AutoCloseable {
    * @throws IOException when the file system fails
    */
   public static CellFile open(Path file, RunHead head) throws IOException, InputException {
-    FileChannel channel =
-        FileChannel.open(
-            file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
-    boolean open = false;
-    try {
-      CellFile cells = new CellFile(file, channel);
-      cells.lock();
-      cells.read(head);
-      open = true;
-      return cells;
-    } finally {
-      if (!open) {
-        channel.close();
+    synchronized (OPEN) {
+      Path place = place(file);
+      if (OPEN.contains(place)) {
+        throw new InputException(List.of(beingWritten(file)));
+      }
+      FileChannel channel =
+          FileChannel.open(
+              file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+      boolean open = false;
+      try {
+        CellFile cells = new CellFile(file, place, channel);
+        cells.lock();
+        cells.read(head);
+        open = OPEN.add(place);
+        return cells;
+      } finally {
+        if (!open) {
+          channel.close();
+        }
       }
     }
+  }
+
+  /** The file under its only name, whether or not it is there and whatever leads to it. */
+  private static Path place(Path file) throws IOException {
+    Path whole = file.toAbsolutePath();
+    Path parent = whole.getParent();
+    return Files.exists(whole) || parent == null
+        ? whole.toRealPath()
+        : parent.toRealPath().resolve("" + whole.getFileName());
   }
 
   /**
@@ -79,15 +108,22 @@ public final class CellFile implements AutoCloseable {
    *
    * @param head of a run that they are to be compared with
    * @throws InputException when the file is of another run, or is none
-   * @throws IOException when the file system fails
+   * @throws IOException when the file system fails, or this process is writing to the file
    */
   public static List<Cell> read(Path file, RunHead head) throws IOException, InputException {
-    try (CellFile cells = new CellFile(file, FileChannel.open(file, StandardOpenOption.READ))) {
-      List<List<String>> rows = cells.checked(cells.whole(), head);
-      if (rows.size() >= HEAD_ROWS) {
-        cells.take(rows.subList(HEAD_ROWS, rows.size()));
+    synchronized (OPEN) {
+      Path place = place(file);
+      if (OPEN.contains(place)) {
+        throw new FileSystemException(file.toString(), null, BEING_WRITTEN);
       }
-      return cells.cells();
+      try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
+        CellFile cells = new CellFile(file, place, channel);
+        List<List<String>> rows = cells.checked(cells.whole(), head);
+        if (rows.size() >= HEAD_ROWS) {
+          cells.take(rows.subList(HEAD_ROWS, rows.size()));
+        }
+        return cells.cells();
+      }
     }
   }
 
@@ -111,7 +147,12 @@ public final class CellFile implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
-    channel.close();
+    synchronized (OPEN) {
+      if (channel.isOpen()) { // Closed already, the file may be somebody else's by now.
+        OPEN.remove(place);
+        channel.close();
+      }
+    }
   }
 
   private void lock() throws IOException, InputException {
@@ -122,7 +163,7 @@ public final class CellFile implements AutoCloseable {
       ours = false;
     }
     if (!ours) {
-      throw refused(0, "", "another run is writing to it", "another --out, or wait for its end");
+      throw new InputException(List.of(beingWritten(file)));
     }
   }
 
@@ -235,12 +276,16 @@ public final class CellFile implements AutoCloseable {
     return WRITER.writeValueAsString(cells);
   }
 
+  private static InputProblem beingWritten(Path file) {
+    String accepted = "another --out, or wait for its end";
+    return new InputProblem(file.toString(), "file", "", BEING_WRITTEN, accepted);
+  }
+
   private InputException refused(int row, String field, String value, String accepted) {
     return new InputException(List.of(problem(row, field, value, accepted)));
   }
 
   private InputProblem problem(int row, String field, String value, String accepted) {
-    String where = row == 0 ? "file" : "row " + row;
-    return new InputProblem(file.toString(), where, field, value, accepted);
+    return new InputProblem(file.toString(), "row " + row, field, value, accepted);
   }
 }

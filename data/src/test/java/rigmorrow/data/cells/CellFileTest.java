@@ -3,6 +3,7 @@ package rigmorrow.data.cells;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -165,6 +166,40 @@ class CellFileTest {
       assertThat(other()).isEqualTo(3);
     }
     assertThat(other()).isZero();
+  }
+
+  /** To close a second channel of a file would give up the lock of the first. */
+  @Test
+  void keepsOtherProcessesOutWhateverThisOneTries() throws Exception {
+    append(cell("a", 1));
+    Path alias = Files.createSymbolicLink(folder.resolve("alias.csv"), file);
+    try (CellFile open = CellFile.open(file, HEAD)) {
+      for (Path name :
+          List.of(file, folder.resolve("../" + folder.getFileName() + "/cells.csv"), alias)) {
+        assertThatThrownBy(() -> CellFile.read(name, HEAD))
+            .isInstanceOf(IOException.class)
+            .hasMessageContaining("another run is writing to it");
+        assertThatThrownBy(() -> CellFile.open(name, HEAD))
+            .isInstanceOf(InputException.class)
+            .hasMessageContaining("another run is writing to it");
+      }
+      assertThat(other()).isEqualTo(3);
+      open.append(cell("b", 1));
+    }
+    assertThat(CellFile.read(alias, HEAD)).hasSize(2);
+    assertThat(other()).isZero();
+  }
+
+  @Test
+  void closesOnlyWhatIsItsOwn() throws Exception {
+    CellFile first = CellFile.open(file, HEAD);
+    first.close();
+    try (CellFile second = CellFile.open(file, HEAD)) {
+      first.close();
+      assertThatThrownBy(() -> CellFile.open(file, HEAD)).hasMessageContaining("another run");
+      second.append(cell("a", 1));
+    }
+    assertThat(append()).hasSize(1);
   }
 
   @Test

@@ -43,9 +43,14 @@ final class Chosen {
     return settings;
   }
 
-  /** What there is to say of scenarios that were chosen before; mostly empty. */
+  /** What there is to say of scenarios that were chosen before, or of their plans; mostly empty. */
   synchronized String note() {
     return note;
+  }
+
+  /** Says something of the plans of these scenarios, until others are taken. */
+  synchronized void say(String sentence) {
+    note = sentence;
   }
 
   /** A number for the next document. */

@@ -144,7 +144,10 @@ public final class ComparisonDesk implements AutoCloseable {
   public Estimate estimate(long number, RunSettings wanted) throws InputException {
     requireIdle();
     Comparison comparison = maker.of(chosen.required(number).study(), days(), wanted);
-    return Estimate.of(comparison, maker.known(comparison));
+    synchronized (lock) {
+      requireIdle(); // One that has begun meanwhile writes to what would be read.
+      return Estimate.of(comparison, maker.kept(comparison));
+    }
   }
 
   /**
@@ -160,9 +163,13 @@ public final class ComparisonDesk implements AutoCloseable {
         () -> {
           synchronized (lock) {
             requireIdle();
+            Kept kept = maker.kept(comparison);
             chosen.choose(chosen.required(number), wanted);
+            if (kept.damaged()) {
+              chosen.say(maker.putAside(file, kept));
+            }
             changes++;
-            ComparisonRun next = new ComparisonRun(comparison, file, this::tell);
+            ComparisonRun next = new ComparisonRun(comparison, kept.cells(), file, this::tell);
             run = next;
             next.start();
           }
@@ -216,15 +223,16 @@ public final class ComparisonDesk implements AutoCloseable {
    *
    * @param replaced number of those they are made of; null where any may be replaced
    */
-  private void choose(ScenarioDocument next, @Nullable Long replaced) throws InputException {
+  private void choose(ScenarioDocument next, @Nullable Long replaced) {
     synchronized (lock) {
       requireIdle();
       if (replaced != null) {
         chosen.fresh(replaced);
       }
-      ComparisonRun earlier = maker.earlier(next.study(), days(), chosen.settings());
+      ComparisonMaker.Earlier earlier = maker.earlier(next.study(), days(), chosen.settings());
       chosen.choose(next, chosen.settings());
-      run = earlier;
+      chosen.say(earlier.note());
+      run = earlier.run();
       changes++;
     }
     tell();
@@ -236,8 +244,10 @@ public final class ComparisonDesk implements AutoCloseable {
     ScenarioDocument known = chosen.document();
     if (known != null) {
       try {
-        run = maker.earlier(known.study(), days, chosen.settings());
-      } catch (InputException | RuntimeException e) {
+        ComparisonMaker.Earlier earlier = maker.earlier(known.study(), days, chosen.settings());
+        chosen.say(earlier.note());
+        run = earlier.run();
+      } catch (RuntimeException e) {
         LOG.warn("What was compared last cannot be read", e);
       }
     }

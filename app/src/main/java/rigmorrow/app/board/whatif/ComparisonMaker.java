@@ -11,7 +11,6 @@ import rigmorrow.app.whatif.PastDays;
 import rigmorrow.app.whatif.RunSettings;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
-import rigmorrow.model.outcome.Cell;
 import rigmorrow.model.scenario.Study;
 import rigmorrow.solver.whatif.Past;
 
@@ -31,7 +30,7 @@ final class ComparisonMaker {
   /**
    * A comparison.
    *
-   * @throws RefusedException when there is nothing to compare
+   * @throws RefusedException when there is nothing to compare, or too much
    * @throws InputException when one more of something cannot be had on every day
    * @throws IllegalArgumentException when two things to compare have one name
    */
@@ -58,24 +57,52 @@ final class ComparisonMaker {
     }
   }
 
-  /** Its cells that are there from before. */
-  List<Cell> known(Comparison comparison) throws InputException {
+  /** Its cells that are there from before; none of it may run meanwhile. */
+  Kept kept(Comparison comparison) {
+    return Kept.read(comparison, file(comparison));
+  }
+
+  /**
+   * Moves a file of cells that nobody can read out of the way; nothing is deleted.
+   *
+   * @param kept what was found in it
+   * @return what has happened, in one sentence
+   */
+  String putAside(Path file, Kept kept) {
     try {
-      return comparison.known(store.cells(comparison));
+      Path aside = store.putAside(file);
+      return kept.fault().replaceFirst("\\.$", "")
+          + "; it was put aside as "
+          + aside.getFileName()
+          + ", and all plans are made anew.";
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  /** What an earlier comparison of the same in the same way has left; null for nothing. */
-  @Nullable ComparisonRun earlier(Study study, List<Past> days, RunSettings settings)
-      throws InputException {
+  /**
+   * What an earlier comparison has left.
+   *
+   * @param run null for nothing
+   * @param note what there is to say of it; mostly empty
+   */
+  record Earlier(@Nullable ComparisonRun run, String note) {}
+
+  /** What an earlier comparison of the same in the same way has left. */
+  Earlier earlier(Study study, List<Past> days, RunSettings settings) {
     if (nothing(study, settings)) {
-      return null;
+      return new Earlier(null, "");
     }
-    Comparison comparison = new Comparison(study, days, settings, program);
-    List<Cell> kept = known(comparison);
-    return kept.isEmpty() ? null : new ComparisonRun(comparison, kept);
+    Comparison comparison;
+    try {
+      comparison = new Comparison(study, days, settings, program);
+    } catch (RefusedException e) {
+      // Too large with these settings, so there was none; others may be chosen before it begins.
+      return new Earlier(null, "");
+    }
+    Kept kept = kept(comparison);
+    ComparisonRun run = kept.cells().isEmpty() ? null : new ComparisonRun(comparison, kept.cells());
+    return new Earlier(run, kept.note());
   }
 
   /** A refusal with nothing but a sentence. */

@@ -46,14 +46,16 @@ public final class ComparisonRun implements ComparisonWatch {
   /**
    * One that will run.
    *
+   * @param kept cells that are there already, as far as anybody knows; it looks again
    * @param file for the cells, in a folder that is there
    * @param changed told of every plan, and of the end
    */
-  ComparisonRun(Comparison comparison, Path file, Runnable changed) {
+  ComparisonRun(Comparison comparison, List<Cell> kept, Path file, Runnable changed) {
     this.comparison = comparison;
     this.changed = changed;
+    this.cells.addAll(kept);
     this.state = State.RUNNING;
-    this.leftSeconds = comparison.secondsLeft(List.of()).orElse(-1);
+    this.leftSeconds = comparison.secondsLeft(kept).orElse(-1);
     this.thread = new Thread(() -> run(file), "comparison");
     thread.setDaemon(true);
   }
@@ -136,7 +138,11 @@ public final class ComparisonRun implements ComparisonWatch {
       case NONE, RUNNING -> running(made);
       case DONE -> "All " + comparison.plans() + " plans are made.";
       case STOPPED -> made + " are made and kept. Started again, it goes on from there.";
-      case FAILED -> "It could not go on; " + made + " are kept. " + failure;
+      case FAILED -> // Without any cells nobody knows whether the file has some.
+          "It could not go on"
+              + (cells.isEmpty() ? "" : "; " + made + " are kept")
+              + ". "
+              + failure;
     };
   }
 
@@ -162,6 +168,7 @@ public final class ComparisonRun implements ComparisonWatch {
   @Override
   public void begun(List<Cell> known) {
     synchronized (this) {
+      cells.clear();
       cells.addAll(known);
       leftSeconds = comparison.secondsLeft(known).orElse(-1);
     }

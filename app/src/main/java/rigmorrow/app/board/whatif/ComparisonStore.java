@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -121,5 +122,20 @@ final class ComparisonStore {
   Path cells(Comparison comparison) throws IOException {
     Files.createDirectories(folder);
     return folder.resolve("cells-" + comparison.head().id() + ".csv");
+  }
+
+  /**
+   * Moves a file of cells out of the way, to a name that nothing has yet.
+   *
+   * @return where it is now
+   */
+  Path putAside(Path file) throws IOException {
+    String name = ("" + file.getFileName()).replaceFirst("\\.csv$", "");
+    for (int number = 1; ; number++) {
+      Path aside = file.resolveSibling(name + ".damaged-" + number + ".csv");
+      if (!Files.exists(aside, LinkOption.NOFOLLOW_LINKS)) {
+        return Files.move(file, aside);
+      }
+    }
   }
 }

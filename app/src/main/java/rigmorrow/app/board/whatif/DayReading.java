@@ -106,9 +106,10 @@ final class DayReading {
                   + " with the past days. Mend them and start the board again.");
     } catch (IOException e) {
       now = days(State.REFUSED, "The past days cannot be read. " + FileFailures.sentence(e));
-    } catch (RuntimeException e) {
-      LOG.error("The past days could not be read", e);
+    } catch (RuntimeException | Error e) {
+      // Said first: where memory has run out, the log may fail too.
       now = days(State.REFUSED, "The past days could not be read: a fault of the program.");
+      LOG.error("The past days could not be read", e);
     }
     changed.run();
   }

@@ -16,13 +16,17 @@ import rigmorrow.model.outcome.Cell;
  */
 public record Estimate(int plans, int known, OptionalLong seconds, String sentence) {
 
-  static Estimate of(Comparison comparison, List<Cell> known) {
+  static Estimate of(Comparison comparison, Kept kept) {
+    List<Cell> known = kept.cells();
     int left = comparison.plans() - known.size();
     OptionalLong seconds = comparison.secondsLeft(known);
     StringBuilder sentence = new StringBuilder(comparison.inWords()).append(". ");
     if (!known.isEmpty()) {
       sentence.append(
           left == 0 ? "All of them are there already. " : known.size() + " are there already. ");
+    }
+    if (!kept.fault().isEmpty()) {
+      sentence.append(kept.note()).append(' ');
     }
     if (left > 0) {
       sentence.append(

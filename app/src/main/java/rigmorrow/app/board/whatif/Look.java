@@ -11,7 +11,8 @@ import rigmorrow.app.whatif.RunSettings;
  * @param days that are compared on
  * @param document the scenarios; null while there are none
  * @param settings how they were compared last, or the usual
- * @param note what there is to say of scenarios that were chosen before; mostly empty
+ * @param note what there is to say of scenarios that were chosen before, or of their plans; mostly
+ *     empty
  * @param progress of the comparison
  */
 public record Look(

@@ -7,11 +7,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.FilePayload;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -158,6 +161,40 @@ class WhatIfBrowserTest {
       assertThat(state(page, "DONE")).isVisible();
       assertThat(page.locator("#comparison-sentence")).hasText("All 24 plans are made.");
       assertThat(second.locator("#report .answer")).hasCount(5);
+    }
+  }
+
+  @Test
+  void showsTheReportOfABoardThatWasStartedAgain() throws IOException {
+    try (OpenBoard board = open(2, 8)) {
+      Page page = board.page();
+      page.locator("#scenario-file").setInputFiles(scenarios());
+      compare(page, FEW_STEPS);
+      assertThat(page.locator("#report .answer")).hasCount(5);
+      page.route(
+          "**/api/whatif",
+          route -> {
+            ObjectNode look = answered(route);
+            ((ObjectNode) look.path("scenarios")).put("number", 7);
+            route.fulfill(new Route.FulfillOptions().setBody("" + look));
+          });
+      page.route(
+          "**/api/whatif/report",
+          route -> {
+            ObjectNode report = answered(route).put("title", "Other days");
+            route.fulfill(new Route.FulfillOptions().setBody("" + report));
+          });
+      board.view("plan");
+      board.view("whatif");
+      assertThat(page.locator("#report-head")).hasText("Other days");
+    }
+  }
+
+  private static ObjectNode answered(Route route) {
+    try {
+      return (ObjectNode) new ObjectMapper().readTree(route.fetch().body());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

@@ -10,17 +10,19 @@ const FILES = [['report.html', 'Report for the browser'], ['report.pdf', 'Report
 
 /** @type {any} the ReportView that is drawn; null for none */
 let report = null;
-/** Which plans the report was asked for: scenarios, how many. */
+/** Which plans the report was asked for: scenarios, change, how many. */
 let asked = '';
 let drawn = null;
 
 /**
- * Loads the report of what there is, unless it is there.
+ * Loads the report of what there is, unless it is there. Changes are counted from the beginning by a server that was
+ * started anew; the number of the scenarios is another then.
  *
  * @param {any} progress a ComparisonView
+ * @param {number} scenarios their number; 0 where there are none
  */
-export async function loadReport(progress) {
-  const key = `${progress.change} ${progress.done}`;
+export async function loadReport(progress, scenarios) {
+  const key = `${scenarios} ${progress.change} ${progress.done}`;
   if (asked === key) {
     return;
   }
@@ -38,8 +40,9 @@ export async function loadReport(progress) {
  * Draws the report, and what stands beside it while more plans are made.
  *
  * @param {any} progress a ComparisonView
+ * @param {number} scenarios their number; 0 where there are none
  */
-export function drawReport(progress) {
+export function drawReport(progress, scenarios) {
   const holder = byId('report');
   const running = progress.state === 'RUNNING';
   holder.hidden = report === null && !(running && progress.done > 0);
@@ -53,10 +56,10 @@ export function drawReport(progress) {
     const open = new Set([...holder.querySelectorAll('details[open]')].map(one => one.id));
     fill(holder, el('h3', {id: 'report-head', text: report ? report.title : 'Results so far'}), el('div', {id: 'report-live'}), report && whole(report, open));
   }
-  live(progress, running);
+  live(progress, scenarios, running);
 }
 
-function live(progress, running) {
+function live(progress, scenarios, running) {
   const line = byId('report-live');
   line.hidden = !running;
   if (!running) {
@@ -66,19 +69,19 @@ function live(progress, running) {
   if (line.childElementCount === 0) {
     fill(line, el('span', {id: 'report-rests'}), el('button', {id: 'report-now', type: 'button', text: 'Show what there is so far', on: {click: async () => {
       try {
-        await loadReport(latest);
-        drawReport(latest);
+        await loadReport(latest.progress, latest.scenarios);
+        drawReport(latest.progress, latest.scenarios);
         document.getElementById('report-now')?.focus();
       } catch (failure) {
         tell('failure', failure);
       }
     }}}));
   }
-  latest = progress;
+  latest = {progress, scenarios};
   byId('report-rests').textContent = report ? `What is shown rests on ${counted(report.plans, 'plan')}; ${progress.done} are made by now.` : `${counted(progress.done, 'plan')} can be looked at.`;
 }
 
-/** @type {any} the ComparisonView that was drawn last */
+/** @type {any} the ComparisonView that was drawn last, and the number of its scenarios */
 let latest = null;
 
 function whole(view, open) {

@@ -20,6 +20,7 @@ let asking = false;
 let again = false;
 
 const running = () => progress?.state === 'RUNNING';
+const scenarios = () => look?.scenarios?.number ?? 0;
 
 /** Takes an answer in place of what is shown. */
 function take(next) {
@@ -66,7 +67,7 @@ function follow(next) {
     }
     report();
   }
-  drawReport(next);
+  drawReport(next, scenarios());
 }
 
 let reported = false;
@@ -75,7 +76,7 @@ let reported = false;
 function report() {
   if ((!running() || !reported) && view() === 'whatif') {
     reported = true;
-    loadReport(progress).then(() => drawReport(progress)).catch(failure => tell('failure', failure));
+    loadReport(progress, scenarios()).then(() => drawReport(progress, scenarios())).catch(failure => tell('failure', failure));
   }
 }
 

@@ -177,10 +177,18 @@ public final class VersionRoutes {
                 version.note(),
                 version.at(),
                 desk.now().batch().floor().zone(),
-                version.published())
+                published())
             .whole(),
         version.published(),
         known.figures());
+  }
+
+  private int published() {
+    return desk.versions().stream()
+        .filter(Version::published)
+        .mapToInt(Version::number)
+        .findFirst()
+        .orElse(0);
   }
 
   private Seen look(Version version, long change) {

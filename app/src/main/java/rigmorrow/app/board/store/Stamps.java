@@ -31,7 +31,7 @@ public final class Stamps {
             Comparator.comparing((StoredVersion one) -> one.number() == published)
                 .thenComparing(StoredVersion::number))
         .map(one -> stamp(one, published, zone))
-        .orElseGet(() -> PlanStamp.ofRevision(revision, at, zone));
+        .orElseGet(() -> PlanStamp.ofRevision(revision, at, zone, published));
   }
 
   /**
@@ -61,7 +61,6 @@ public final class Stamps {
   }
 
   private static PlanStamp stamp(StoredVersion version, int published, ZoneId zone) {
-    return PlanStamp.ofVersion(
-        version.number(), version.note(), version.at(), zone, version.number() == published);
+    return PlanStamp.ofVersion(version.number(), version.note(), version.at(), zone, published);
   }
 }

@@ -37,13 +37,16 @@ public record PlanStamp(String words, String note) {
    * @param number 1 for the first
    * @param at when it was put by
    * @param zone of the floor
-   * @param published true when it is the one that the crew works from
+   * @param published number of the version that the crew works from; 0 for none
    */
   public static PlanStamp ofVersion(
-      int number, String note, Instant at, ZoneId zone, boolean published) {
+      int number, String note, Instant at, ZoneId zone, int published) {
     String words = "Version %d of the board, %s, put by %s";
-    return new PlanStamp(
-        words.formatted(number, published ? "published" : "not published", time(at, zone)), note);
+    String state =
+        number == published
+            ? "published"
+            : published == 0 ? "not published" : "not published: version " + published + " is";
+    return new PlanStamp(words.formatted(number, state, time(at, zone)), note);
   }
 
   /**
@@ -51,10 +54,12 @@ public record PlanStamp(String words, String note) {
    *
    * @param at when it was made
    * @param zone of the floor
+   * @param published number of the version that the crew works from; 0 for none
    */
-  public static PlanStamp ofRevision(long revision, Instant at, ZoneId zone) {
-    return new PlanStamp(
-        "Not published: revision %d of the board, made %s".formatted(revision, time(at, zone)), "");
+  public static PlanStamp ofRevision(long revision, Instant at, ZoneId zone, int published) {
+    String words = "Not published: revision %d of the board, made %s";
+    String other = published == 0 ? "" : "; published is version " + published;
+    return new PlanStamp(words.formatted(revision, time(at, zone)) + other, "");
   }
 
   /** Of a plan in a file: the same plan has the same letters, whenever its papers are made. */

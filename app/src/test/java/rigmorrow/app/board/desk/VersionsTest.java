@@ -136,7 +136,15 @@ class VersionsTest {
       assertThat(desk.glance().stamp().whole()).contains("of the board, published");
       desk.undo(2);
       assertThat(desk.handed(0).stamp().whole())
-          .isEqualTo("Not published: revision 3 of the board, made 2026-03-17 16:00");
+          .isEqualTo(
+              "Not published: revision 3 of the board, made 2026-03-17 16:00; published is version"
+                  + " 1");
+      desk.putBy(3, "after");
+      desk.publish(2);
+      assertThat(desk.handed(1).stamp().whole())
+          .isEqualTo(
+              "Version 1 of the board, not published: version 2 is, put by 2026-03-17 16:00: before"
+                  + " lunch");
     }
   }
 

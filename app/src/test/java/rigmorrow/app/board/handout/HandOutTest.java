@@ -41,7 +41,7 @@ class HandOutTest {
   private static final Plan PLAN = FloorSolver.dispatch(BATCH);
   private static final BoardState STATE = new BoardState(1, BATCH, PLAN, List.of(), "begun", NOW);
   private static final PlanStamp STAMP =
-      PlanStamp.ofVersion(3, "before lunch", NOW, BATCH.floor().zone(), false);
+      PlanStamp.ofVersion(3, "before lunch", NOW, BATCH.floor().zone(), 0);
   private static final Handed HANDED = new Handed(STATE, STAMP);
 
   @TempDir Path folder;

@@ -35,7 +35,7 @@ class PlanStampTest {
     String note = "a long note ".repeat(10).strip();
     PlanStamp stamp =
         PlanStamp.ofVersion(
-            2, note, Instant.parse("2026-03-18T16:02:40Z"), ZoneId.of("Europe/Copenhagen"), true);
+            2, note, Instant.parse("2026-03-18T16:02:40Z"), ZoneId.of("Europe/Copenhagen"), 2);
     assertThat(stamp.whole())
         .isEqualTo("Version 2 of the board, published, put by 2026-03-18 17:02: " + note);
     assertThat(stamp.line()).endsWith("…").hasSizeLessThan(stamp.whole().length());

@@ -167,6 +167,29 @@ class WhatIfTest {
   }
 
   @Test
+  void keepsTheListOfPricesWhateverAScenarioCosts() throws Exception {
+    try (TestBoard board = open()) {
+      String before = bring(board).at("/scenarios/rigPrices").toString();
+      assertThat(before)
+          .contains(
+              "{\"id\":\"R3\",\"price\":55000.0,\"lifeYears\":8,\"interestPercent\":6.0,"
+                  + "\"runningPerYear\":2100.0}");
+      String dearer =
+          "{\"kind\":\"ANOTHER_RIG\",\"rig\":\"R3\"},\"purchase\":{\"price\":60000,"
+              + "\"lifeYears\":9,\"interestPercent\":5,\"runningPerYear\":0}";
+      JsonNode added = json(add(board, dearer)).path("scenarios");
+      assertThat(added.at("/scenarios/5/price").asText()).isEqualTo("60,000 EUR, used for 9 years");
+      assertThat(added.path("rigPrices").toString()).isEqualTo(before);
+      JsonNode gone =
+          json(
+              board.post(
+                  "/api/whatif/scenarios/remove",
+                  "{\"number\":" + added.path("number") + ",\"name\":\"another-R3\"}"));
+      assertThat(gone.at("/scenarios/rigPrices").toString()).isEqualTo(before);
+    }
+  }
+
+  @Test
   void tellsWhereAUsualChangeCannotBeMade() throws Exception {
     try (TestBoard board = open()) {
       String day =

@@ -1,6 +1,7 @@
 /** The usual changes, without a file: what is otherwise, and what has to be bought for it. */
 
 import {byId, el, fill} from '../base/dom.js';
+import {offerAgain, offerFrom, offerPrice} from './prices.js';
 
 /** Each kind with its name and the fields that it has. */
 const KINDS = {
@@ -43,6 +44,7 @@ function show() {
       input.disabled = !on; // A hidden field must not keep the form from being sent.
     }
   }
+  offerPrice();
 }
 
 /**
@@ -52,12 +54,12 @@ function show() {
  */
 export function changeForm(add) {
   const field = (id, label, input) => el('div', {class: 'field'}, el('label', {for: `change-${id}`, text: label}), input);
-  const choice = (id, label) => el('div', {data: {part: id}}, field(id, label, el('select', {id: `change-${id}`, required: true})));
+  const choice = (id, label) => el('div', {data: {part: id}}, field(id, label, el('select', {id: `change-${id}`, required: true, on: {change: offerPrice}})));
   const number = (id, label, more) => field(id, label, el('input', {id: `change-${id}`, type: 'number', ...more}));
   const form = el('form', {id: 'change-form', on: {submit: async event => {
     event.preventDefault();
     if (await add(body())) {
-      byId('change-price').value = '';
+      offerAgain();
     }
   }}},
   el('fieldset', {}, el('legend', {text: 'Make one here'}),
@@ -74,18 +76,26 @@ export function changeForm(add) {
       number('life', 'Years of use', {value: '8', min: '1', max: '100', required: true}),
       number('running', 'To keep, a year', {value: '0', min: '-1000000000', max: '1000000000', step: 'any', required: true}),
       number('interest', 'Interest, % a year', {value: '5', min: '0', max: '100', step: 'any', required: true})),
+    el('p', {id: 'change-listed', class: 'hint', hidden: true, text: 'The scenario file has a price for this one. What you write instead counts for this scenario only.'}),
     el('button', {id: 'change-add', type: 'submit', text: 'Add this scenario'})));
   queueMicrotask(show);
   return form;
 }
 
-/** @param {any} floor a FloorNamesView: what can be chosen */
-export function fillChoices(floor) {
+/**
+ * @param {any} floor a FloorNamesView: what can be chosen
+ * @param {any} scenarios a ScenariosView: what things cost; null while there are none
+ */
+export function fillChoices(floor, scenarios) {
   const next = JSON.stringify(floor);
-  if (next === drawn) {
-    return;
+  if (next !== drawn) {
+    drawn = next;
+    fillNames(floor);
   }
-  drawn = next;
+  offerFrom(scenarios);
+}
+
+function fillNames(floor) {
   for (const [id, list] of [['rig', floor.rigs], ['operator', floor.operators], ['kit', floor.kits]]) {
     fill(byId(`change-${id}`), list.map(one => el('option', {value: one.id, text: one.title})));
   }

@@ -16,8 +16,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -218,33 +216,6 @@ class WhatIfBrowserTest {
       tabTo(page, "#scenario-1-tables > summary");
       page.keyboard().press("Enter");
       assertThat(page.locator("#scenario-1-tables table").first()).isVisible();
-    }
-  }
-
-  private static String purchaseFields(Page page) {
-    return Stream.of("price", "life", "running", "interest")
-        .map(id -> page.locator("#change-" + id).inputValue())
-        .collect(Collectors.joining(" / "));
-  }
-
-  @Test
-  void fillsInWhatTheFileSaysOfPrices() throws IOException {
-    try (OpenBoard board = open(2, 8)) {
-      Page page = board.page();
-      assertThat(page.locator("#change-listed")).isHidden();
-      page.locator("#scenario-file").setInputFiles(scenarios());
-      assertThat(page.locator("#change-listed")).isVisible();
-      assertThat(purchaseFields(page)).isEqualTo("28000 / 8 / 1200 / 6");
-      page.locator("#change-rig").selectOption("R3");
-      assertThat(purchaseFields(page)).isEqualTo("55000 / 8 / 2100 / 6");
-      page.locator("#change-price").fill("60000");
-      page.locator("#change-add").click();
-      assertThat(page.locator("#scenario-list li[data-scenario='another-R3']"))
-          .containsText("60,000 EUR, used for 8 years");
-      assertThat(purchaseFields(page)).isEqualTo("55000 / 8 / 2100 / 6");
-      page.locator("#change-kind").selectOption("ANOTHER_UNIT");
-      page.locator("#change-kit").selectOption("docking-arm");
-      assertThat(purchaseFields(page)).isEqualTo("8200 / 8 / 200 / 6");
     }
   }
 

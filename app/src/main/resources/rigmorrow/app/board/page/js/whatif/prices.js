@@ -1,5 +1,6 @@
 /** What the list of prices in the scenarios offers for a purchase. The list itself is never changed here. */
 
+import {typed} from '../base/amount.js';
 import {byId} from '../base/dom.js';
 
 const FIELDS = ['price', 'life', 'running', 'interest'];
@@ -24,7 +25,7 @@ function listed() {
 
 function fillIn(price) {
   filled = price === undefined ? USUAL
-    : {price: String(price.price), life: String(price.lifeYears), running: String(price.runningPerYear), interest: String(price.interestPercent)};
+    : {price: typed(price.price), life: String(price.lifeYears), running: typed(price.runningPerYear), interest: String(price.interestPercent)};
   for (const id of FIELDS) {
     field(id).value = filled[id];
   }

@@ -25,6 +25,9 @@ import rigmorrow.model.scenario.Study;
 
 /** Puts a usual change into scenarios, as somebody would write it into their file. */
 final class UsualStudy {
+  /** In a year, for purchases in scenarios that begin without one; the form offers the same. */
+  static final double INTEREST_PERCENT = 5;
+
   /** What a file means that does not say it (data/FORMAT.md). */
   private static final int WORKING_DAYS = 250;
 

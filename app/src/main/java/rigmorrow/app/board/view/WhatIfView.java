@@ -50,6 +50,7 @@ public record WhatIfView(
    * @param number names them in later requests
    * @param fileName to be shown
    * @param name what they are about
+   * @param interestPercent in a year, where neither the list nor a purchase says it
    * @param rigPrices what another rig like one costs, where the file says it
    * @param kitPrices what another piece of a kit costs, where the file says it
    */
@@ -58,6 +59,7 @@ public record WhatIfView(
       String fileName,
       String name,
       List<ScenarioView> scenarios,
+      double interestPercent,
       List<PriceView> rigPrices,
       List<PriceView> kitPrices) {}
 

@@ -107,6 +107,7 @@ public final class WhatIfViews {
                     one ->
                         new ScenarioView(one.name(), one.title(), price(one.purchase(), currency)))
                 .toList(),
+            document.interestPercent(),
             prices(document.study().prices().rigs()),
             prices(document.study().prices().kits()));
   }

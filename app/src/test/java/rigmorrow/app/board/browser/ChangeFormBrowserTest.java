@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.FilePayload;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -60,6 +61,22 @@ class ChangeFormBrowserTest {
       page.locator("#change-kind").selectOption("ANOTHER_UNIT");
       page.locator("#change-kit").selectOption("docking-arm");
       assertThat(purchaseFields(page)).isEqualTo("8200 / 8 / 200 / 6");
+    }
+  }
+
+  @Test
+  void takesTheInterestOfTheFileWhereItHasNoPrice() {
+    String file =
+        "version: 1\nname: x\nmoney: {interestPercent: 6.5}\nscenarios:\n"
+            + "  - {name: a, changes: [{removeRig: {rig: R1}}]}\n";
+    try (OpenBoard board = open()) {
+      Page page = board.page();
+      assertThat(purchaseFields(page)).isEqualTo(" / 8 / 0 / 5");
+      page.locator("#scenario-file")
+          .setInputFiles(new FilePayload("x.yaml", "application/yaml", file.getBytes(UTF_8)));
+      assertThat(page.locator("#change-interest")).hasValue("6.5");
+      assertThat(purchaseFields(page)).isEqualTo(" / 8 / 0 / 6.5");
+      assertThat(page.locator("#change-listed")).isHidden();
     }
   }
 

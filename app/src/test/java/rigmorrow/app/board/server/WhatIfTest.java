@@ -190,6 +190,25 @@ class WhatIfTest {
   }
 
   @Test
+  void offersTheInterestThatTheFileSays() throws Exception {
+    try (TestBoard board = open()) {
+      String file =
+          "version: 1\nname: x\nmoney: {interestPercent: 6.5}\nscenarios:\n"
+              + "  - {name: a, changes: [{removeRig: {rig: R1}}]}\n";
+      JsonNode look = json(board.dropAt("/api/whatif/scenarios", "x.yaml", file.getBytes(UTF_8)));
+      assertThat(look.at("/scenarios/interestPercent").asDouble()).isEqualTo(6.5);
+      String bought =
+          "{\"kind\":\"ANOTHER_RIG\",\"rig\":\"R3\"},\"purchase\":{\"price\":60000,"
+              + "\"lifeYears\":9,\"interestPercent\":4,\"runningPerYear\":0}";
+      JsonNode added = json(add(board, bought));
+      assertThat(added.at("/scenarios/interestPercent").asDouble()).isEqualTo(6.5);
+    }
+    try (TestBoard again = open()) {
+      assertThat(look(again).at("/scenarios/interestPercent").asDouble()).isEqualTo(6.5);
+    }
+  }
+
+  @Test
   void tellsWhereAUsualChangeCannotBeMade() throws Exception {
     try (TestBoard board = open()) {
       String day =

@@ -24,7 +24,7 @@ function listed() {
 }
 
 function fillIn(price) {
-  filled = price === undefined ? USUAL
+  filled = price === undefined ? {...USUAL, interest: String(scenarios?.interestPercent ?? USUAL.interest)}
     : {price: typed(price.price), life: String(price.lifeYears), running: typed(price.runningPerYear), interest: String(price.interestPercent)};
   for (const id of FIELDS) {
     field(id).value = filled[id];

@@ -15,6 +15,7 @@ import rigmorrow.data.plan.PlanJsonWriter;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
 import rigmorrow.data.problem.Problems;
+import rigmorrow.data.scenario.ScenarioFile;
 import rigmorrow.data.scenario.ScenarioReader;
 import rigmorrow.data.shotjson.ShotJsonReader;
 import rigmorrow.data.shotjson.ShotJsonWriter;
@@ -247,17 +248,19 @@ public final class Formats {
   public static Study readScenarios(Path file, List<Batch> batches)
       throws IOException, InputException {
     notation(file.toString());
-    return readScenarios(InputFile.read(file), batches);
+    return readScenarioFile(InputFile.read(file), batches).study();
   }
 
   /**
-   * Reads scenarios (.json, .yaml or .yml) from memory and makes each on every batch.
+   * Reads a scenario file (.json, .yaml or .yml) from memory and makes each scenario on every
+   * batch.
    *
    * @param batches that they are to be compared over; at least one
    * @throws InputException with everything that is wrong with the file
    */
-  public static Study readScenarios(InputFile file, List<Batch> batches) throws InputException {
-    return ScenarioReader.read(file.name(), file.text(), notation(file.name()), batches);
+  public static ScenarioFile readScenarioFile(InputFile file, List<Batch> batches)
+      throws InputException {
+    return ScenarioReader.readFile(file.name(), file.text(), notation(file.name()), batches);
   }
 
   private static Table table(

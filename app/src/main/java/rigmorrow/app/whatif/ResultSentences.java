@@ -25,6 +25,10 @@ public final class ResultSentences {
           Figure.CHANGEOVER_HOURS,
           Figure.OVERTIME_HOURS);
 
+  /** What only tells how busy rigs and crew are; with {@link #BESIDES} all figures but money. */
+  private static final List<Figure> USE =
+      List.of(Figure.CREW_USE, Figure.ALLOCATION, Figure.UTILISATION);
+
   private final MoneyText money;
   private final FigureText figures;
   private final boolean hasMoney;
@@ -156,24 +160,36 @@ public final class ResultSentences {
         + " today, its price paid.";
   }
 
-  /** What else the days show beyond doubt: figure by figure, in a sentence. */
+  /** What else the days show beyond doubt: every figure but money that differs, in a sentence. */
   public String besides(ScenarioResult result) {
+    List<String> parts = sure(BESIDES, result);
+    List<String> use = sure(USE, result);
+    if (parts.isEmpty()) {
+      return "Nothing else differs by more than these days can show"
+          + (use.isEmpty() ? "." : ", but for the use of rigs and crew: " + joined(use));
+    }
+    parts.addAll(use);
+    return "The days also show: " + joined(parts);
+  }
+
+  private List<String> sure(List<Figure> asked, ScenarioResult result) {
     List<String> parts = new ArrayList<>();
-    for (Figure figure : BESIDES) {
+    for (Figure figure : asked) {
       Difference difference = result.difference(figure);
       if (!difference.unsure()) {
         parts.add(
-            FigureText.name(figure).toLowerCase(Locale.ROOT)
+            FigureText.name(figure).replace("Rigs: ", "rigs' ").toLowerCase(Locale.ROOT)
                 + " "
                 + figures.value(figure, difference.base())
                 + " → "
                 + figures.value(figure, difference.scenario()));
       }
     }
-    if (parts.isEmpty()) {
-      return "Nothing else differs by more than these days can show.";
-    }
-    return "The days also show: " + String.join("; ", parts) + ".";
+    return parts;
+  }
+
+  private static String joined(List<String> parts) {
+    return String.join("; ", parts) + ".";
   }
 
   /** Which small change buys most for its money, as far as the days can tell. */

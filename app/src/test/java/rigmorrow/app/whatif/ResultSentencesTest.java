@@ -29,6 +29,10 @@ class ResultSentencesTest {
   private final ResultSentences sentences = new ResultSentences("EUR", true);
 
   private static Cell cell(String scenario, int day, double cost, int kept) {
+    return cell(scenario, day, cost, kept, 4);
+  }
+
+  private static Cell cell(String scenario, int day, double cost, int kept, long openSeconds) {
     LoadCurve load = new LoadCurve(Collections.nCopies(48, 0L));
     return new Cell(
         new Cell.Key(scenario, 0, "day" + day, 1),
@@ -42,7 +46,7 @@ class ResultSentencesTest {
             57_600,
             7200,
             new Outcome.CrewTime(1, 2, 0),
-            new Outcome.RigTime(4, 2, 1),
+            new Outcome.RigTime(openSeconds, 2, 1),
             new DayCost(100, 0, 0, cost - 100, 0),
             0,
             load,
@@ -134,6 +138,29 @@ class ResultSentencesTest {
   void saysWhatElseTheDaysShow() {
     assertThat(sentences.besides(result(null, List.of(), 5, 6)))
         .isEqualTo("The days also show: promises kept 80.0 % → 90.0 %.");
+  }
+
+  private String besides(int kept, long openSeconds) {
+    List<Cell> cells = new ArrayList<>();
+    for (int day = 0; day < 3; day++) {
+      cells.add(cell(Scenario.BASE, day, 500, 8));
+      cells.add(cell("s", day, 500, kept, openSeconds));
+    }
+    Scenario scenario = new Scenario("s", "One more rig", List.of(), null);
+    return sentences.besides(ScenarioResult.of(scenario, 0, new Cells(cells), TERMS).orElseThrow());
+  }
+
+  @Test
+  void leavesOutNoFigureThatDiffers() {
+    assertThat(besides(8, 4)).isEqualTo("Nothing else differs by more than these days can show.");
+    assertThat(besides(8, 5))
+        .isEqualTo(
+            "Nothing else differs by more than these days can show, but for the use of rigs and"
+                + " crew: rigs' allocation efficiency 50.0 % → 40.0 %.");
+    assertThat(besides(9, 5))
+        .isEqualTo(
+            "The days also show: promises kept 80.0 % → 90.0 %; rigs' allocation efficiency"
+                + " 50.0 % → 40.0 %.");
   }
 
   @Test

@@ -53,14 +53,31 @@ public final class ScenarioReader {
    */
   public static Study read(String file, String text, Trees.Notation notation, List<Batch> batches)
       throws InputException {
+    return readFile(file, text, notation, batches).study();
+  }
+
+  /**
+   * Reads scenarios, with what their file says for purchases still to come.
+   *
+   * @param file name for messages
+   * @param text content of the file
+   * @param notation how it is written
+   * @param batches on which every change must be possible; at least one
+   * @throws InputException with everything that is wrong with it
+   */
+  public static ScenarioFile readFile(
+      String file, String text, Trees.Notation notation, List<Batch> batches)
+      throws InputException {
     return read(text, notation, batches, new Reading(new Problems(file)));
   }
 
-  static Study read(String text, Trees.Notation notation, List<Batch> batches, Reading reading)
+  static ScenarioFile read(
+      String text, Trees.Notation notation, List<Batch> batches, Reading reading)
       throws InputException {
     reading.open(text, notation, FileSchema.SCENARIOS);
     ScenarioReader reader = new ScenarioReader(batches);
-    return reading.build(reader::study);
+    Study study = reading.build(reader::study);
+    return new ScenarioFile(study, reader.interestPercent);
   }
 
   private Study study(Cursor file) {

@@ -44,9 +44,9 @@ class ScenarioFileTest {
   void readsWhatItWrote(Trees.Notation notation) throws Exception {
     Study study = Samples.tinyScenarios();
     String text = ScenarioWriter.write(study, 5, notation);
-    Study again = ScenarioReader.read("again", text, notation, DAYS);
-    assertThat(again).isEqualTo(study);
-    assertThat(ScenarioWriter.write(again, 5, notation)).isEqualTo(text);
+    ScenarioFile again = ScenarioReader.readFile("again", text, notation, DAYS);
+    assertThat(again).isEqualTo(new ScenarioFile(study, 5));
+    assertThat(ScenarioWriter.write(again.study(), 5, notation)).isEqualTo(text);
   }
 
   @Test

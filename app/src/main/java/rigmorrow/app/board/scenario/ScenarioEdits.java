@@ -39,7 +39,7 @@ public final class ScenarioEdits {
    * @throws InputException with everything that is wrong with it
    */
   public ScenarioDocument read(long number, String name, InputFile file) throws InputException {
-    return ScenarioDocument.of(number, name, Formats.readScenarios(file, batches));
+    return ScenarioDocument.of(number, name, Formats.readScenarioFile(file, batches));
   }
 
   /**
@@ -56,9 +56,8 @@ public final class ScenarioEdits {
       UsualChange change,
       @Nullable Investment purchase)
       throws InputException {
-    double known = before == null ? 0 : before.interestPercent();
-    double interest = purchase == null ? known : purchase.interestPercent();
-    return again(number, before, study(before).with(change, purchase), interest);
+    Study more = study(before).with(change, purchase);
+    return again(number, before, more, interest(before, purchase));
   }
 
   /**
@@ -71,6 +70,14 @@ public final class ScenarioEdits {
     return again(number, before, study(before).without(scenario), before.interestPercent());
   }
 
+  /** A purchase has its own interest; only scenarios that begin with one have theirs from it. */
+  private static double interest(@Nullable ScenarioDocument before, @Nullable Investment purchase) {
+    if (before != null) {
+      return before.interestPercent();
+    }
+    return purchase == null ? UsualStudy.INTEREST_PERCENT : purchase.interestPercent();
+  }
+
   private UsualStudy study(@Nullable ScenarioDocument before) {
     Floor floor = batches.get(0).floor();
     return new UsualStudy(floor, before == null ? null : before.study());
@@ -80,8 +87,8 @@ public final class ScenarioEdits {
       long number, @Nullable ScenarioDocument before, Study study, double interest)
       throws InputException {
     byte[] text = ScenarioDocument.text(study, interest).getBytes(StandardCharsets.UTF_8);
-    Study read = Formats.readScenarios(new InputFile("scenarios.yaml", text), batches);
-    return new ScenarioDocument(number, name(before), read, interest);
+    InputFile file = new InputFile("scenarios.yaml", text);
+    return ScenarioDocument.of(number, name(before), Formats.readScenarioFile(file, batches));
   }
 
   private static String name(@Nullable ScenarioDocument before) {

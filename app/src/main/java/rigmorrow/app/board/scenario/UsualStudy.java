@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +25,9 @@ import rigmorrow.model.scenario.Study;
 
 /** Puts a usual change into scenarios, as somebody would write it into their file. */
 final class UsualStudy {
+  /** In a year, for purchases in scenarios that begin without one; the form offers the same. */
+  static final double INTEREST_PERCENT = 5;
+
   /** What a file means that does not say it (data/FORMAT.md). */
   private static final int WORKING_DAYS = 250;
 
@@ -58,7 +60,7 @@ final class UsualStudy {
   Study with(UsualChange change, @Nullable Investment purchase) {
     List<Scenario> scenarios = new ArrayList<>(before.scenarios());
     scenarios.add(scenario(change, purchase));
-    return with(scenarios, prices(change, purchase));
+    return with(scenarios);
   }
 
   /**
@@ -71,11 +73,13 @@ final class UsualStudy {
     if (!scenarios.removeIf(scenario -> scenario.name().equals(name))) {
       throw new IllegalArgumentException("There is no scenario '" + name + "'.");
     }
-    return with(scenarios, before.prices());
+    return with(scenarios);
   }
 
-  private Study with(List<Scenario> scenarios, Study.Prices prices) {
-    return new Study(before.name(), before.terms(), scenarios, prices, before.assumptions());
+  /** The list of prices stays as it was read: what one scenario costs says nothing of others. */
+  private Study with(List<Scenario> scenarios) {
+    return new Study(
+        before.name(), before.terms(), scenarios, before.prices(), before.assumptions());
   }
 
   private Scenario scenario(UsualChange change, @Nullable Investment purchase) {
@@ -150,19 +154,6 @@ final class UsualStudy {
       free = name + "." + number;
     }
     return new Scenario(free, scenario.title(), scenario.changes(), scenario.purchase());
-  }
-
-  /** A price that was given is good for comparing one more of each thing too. */
-  private Study.Prices prices(UsualChange change, @Nullable Investment purchase) {
-    TreeMap<String, Investment> rigs = new TreeMap<>(before.prices().rigs());
-    TreeMap<String, Investment> kits = new TreeMap<>(before.prices().kits());
-    if (purchase != null && change instanceof UsualChange.AnotherRig more) {
-      rigs.put(more.rig(), purchase);
-    }
-    if (purchase != null && change instanceof UsualChange.AnotherUnit more) {
-      kits.put(more.kit(), purchase);
-    }
-    return new Study.Prices(rigs, kits);
   }
 
   private static <T> T find(String kind, List<T> all, Function<T, String> id, String asked) {

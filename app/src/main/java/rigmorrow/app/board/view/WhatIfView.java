@@ -50,9 +50,28 @@ public record WhatIfView(
    * @param number names them in later requests
    * @param fileName to be shown
    * @param name what they are about
+   * @param interestPercent in a year, where neither the list nor a purchase says it
+   * @param rigPrices what another rig like one costs, where the file says it
+   * @param kitPrices what another piece of a kit costs, where the file says it
    */
   public record ScenariosView(
-      long number, String fileName, String name, List<ScenarioView> scenarios) {}
+      long number,
+      String fileName,
+      String name,
+      List<ScenarioView> scenarios,
+      double interestPercent,
+      List<PriceView> rigPrices,
+      List<PriceView> kitPrices) {}
+
+  /**
+   * What one more of a thing costs, in the floor's currency.
+   *
+   * @param id of the rig or kit
+   * @param interestPercent in a year
+   * @param runningPerYear what it costs to keep
+   */
+  public record PriceView(
+      String id, double price, int lifeYears, double interestPercent, double runningPerYear) {}
 
   /**
    * A scenario.

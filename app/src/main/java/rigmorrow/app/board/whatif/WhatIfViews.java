@@ -2,6 +2,8 @@ package rigmorrow.app.board.whatif;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.board.scenario.ScenarioDocument;
 import rigmorrow.app.board.view.WhatIfView;
@@ -10,6 +12,7 @@ import rigmorrow.app.board.view.WhatIfView.EstimateView;
 import rigmorrow.app.board.view.WhatIfView.FloorNamesView;
 import rigmorrow.app.board.view.WhatIfView.NamedView;
 import rigmorrow.app.board.view.WhatIfView.PlacedProblemView;
+import rigmorrow.app.board.view.WhatIfView.PriceView;
 import rigmorrow.app.board.view.WhatIfView.RefusedView;
 import rigmorrow.app.board.view.WhatIfView.ScenarioView;
 import rigmorrow.app.board.view.WhatIfView.ScenariosView;
@@ -103,7 +106,26 @@ public final class WhatIfViews {
                 .map(
                     one ->
                         new ScenarioView(one.name(), one.title(), price(one.purchase(), currency)))
-                .toList());
+                .toList(),
+            document.interestPercent(),
+            prices(document.study().prices().rigs()),
+            prices(document.study().prices().kits()));
+  }
+
+  private static List<PriceView> prices(Map<String, Investment> prices) {
+    return new TreeMap<>(prices)
+        .entrySet().stream()
+            .map(
+                thing -> {
+                  Investment one = thing.getValue();
+                  return new PriceView(
+                      thing.getKey(),
+                      one.price(),
+                      one.lifeYears(),
+                      one.interestPercent(),
+                      one.runningPerYear());
+                })
+            .toList();
   }
 
   private static String price(@Nullable Investment purchase, String currency) {

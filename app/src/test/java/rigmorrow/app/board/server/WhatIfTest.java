@@ -167,6 +167,48 @@ class WhatIfTest {
   }
 
   @Test
+  void keepsTheListOfPricesWhateverAScenarioCosts() throws Exception {
+    try (TestBoard board = open()) {
+      String before = bring(board).at("/scenarios/rigPrices").toString();
+      assertThat(before)
+          .contains(
+              "{\"id\":\"R3\",\"price\":55000.0,\"lifeYears\":8,\"interestPercent\":6.0,"
+                  + "\"runningPerYear\":2100.0}");
+      String dearer =
+          "{\"kind\":\"ANOTHER_RIG\",\"rig\":\"R3\"},\"purchase\":{\"price\":60000,"
+              + "\"lifeYears\":9,\"interestPercent\":5,\"runningPerYear\":0}";
+      JsonNode added = json(add(board, dearer)).path("scenarios");
+      assertThat(added.at("/scenarios/5/price").asText()).isEqualTo("60,000 EUR, used for 9 years");
+      assertThat(added.path("rigPrices").toString()).isEqualTo(before);
+      JsonNode gone =
+          json(
+              board.post(
+                  "/api/whatif/scenarios/remove",
+                  "{\"number\":" + added.path("number") + ",\"name\":\"another-R3\"}"));
+      assertThat(gone.at("/scenarios/rigPrices").toString()).isEqualTo(before);
+    }
+  }
+
+  @Test
+  void offersTheInterestThatTheFileSays() throws Exception {
+    try (TestBoard board = open()) {
+      String file =
+          "version: 1\nname: x\nmoney: {interestPercent: 6.5}\nscenarios:\n"
+              + "  - {name: a, changes: [{removeRig: {rig: R1}}]}\n";
+      JsonNode look = json(board.dropAt("/api/whatif/scenarios", "x.yaml", file.getBytes(UTF_8)));
+      assertThat(look.at("/scenarios/interestPercent").asDouble()).isEqualTo(6.5);
+      String bought =
+          "{\"kind\":\"ANOTHER_RIG\",\"rig\":\"R3\"},\"purchase\":{\"price\":60000,"
+              + "\"lifeYears\":9,\"interestPercent\":4,\"runningPerYear\":0}";
+      JsonNode added = json(add(board, bought));
+      assertThat(added.at("/scenarios/interestPercent").asDouble()).isEqualTo(6.5);
+    }
+    try (TestBoard again = open()) {
+      assertThat(look(again).at("/scenarios/interestPercent").asDouble()).isEqualTo(6.5);
+    }
+  }
+
+  @Test
   void tellsWhereAUsualChangeCannotBeMade() throws Exception {
     try (TestBoard board = open()) {
       String day =

@@ -93,7 +93,7 @@ export function drawScenarios(next, running) {
   for (const field of document.querySelectorAll('#scenario-file, #change-add')) {
     /** @type {HTMLButtonElement} */ (field).disabled = running;
   }
-  fillChoices(next.floor);
+  fillChoices(next.floor, next.scenarios);
   if (focus !== undefined) {
     byId('scenarios').querySelector('.remove')?.focus();
   }

@@ -36,6 +36,10 @@ final class WaitSentences {
       case PINNED_START -> "its pinned start";
       case SAMPLE -> sample;
       case KIT -> names.kits(wait.kits());
+      case KIT_ON_A_BUSY_RIG ->
+          names.kits(wait.kits()) + " to be taken off a rig between two of its jobs";
+      case KIT_TAKEN_OFF ->
+          names.kits(wait.kits()) + " to be taken off the rig, which stands still meanwhile";
       case SAMPLE_AND_KIT -> names.kits(wait.kits()) + " and " + sample;
       case CREW_TO_START -> "people to start on it";
       case RIG_HOURS -> "the rig to be open for long enough";

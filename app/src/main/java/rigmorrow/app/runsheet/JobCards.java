@@ -52,7 +52,7 @@ public final class JobCards {
     this.times = times;
     this.breaches = breaches;
     this.cautions = new JobCautions(batch.floor());
-    this.visits = new KitVisits(batch.floor(), plan, names, times);
+    this.visits = new KitVisits(batch.floor(), plan, names);
     for (RigPlan rigPlan : plan.rigs()) {
       Rig rig = names.rig(rigPlan.rig());
       Setup setup = rig.initialSetup();

@@ -6,16 +6,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import rigmorrow.app.runsheet.text.Names;
-import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.KitUnit;
 import rigmorrow.model.plan.Attended;
-import rigmorrow.model.plan.KitUse;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.time.Span;
+import rigmorrow.model.work.TakeOff;
 
 /**
  * Which piece of kit is on which rig from when to when. A piece stays on a rig until another rig
@@ -24,7 +23,6 @@ import rigmorrow.model.time.Span;
  */
 final class KitVisits {
   private final Names names;
-  private final TimeText times;
   private final List<Visit> visits = new ArrayList<>();
 
   /**
@@ -43,32 +41,29 @@ final class KitVisits {
   }
 
   /** A move of a piece to a rig. */
-  private record Fetch(KitUse use, String rig, PlannedJob job) {
+  private record Fetch(TakeOff off, String rig, PlannedJob job) {
     Span span() {
-      return new Span(job.whole().start(), job.load().span().start());
+      return off.span();
     }
   }
 
   /**
    * When a piece is taken off a rig.
    *
-   * @param span the changeover of the rig that it is taken to
+   * @param span how long that rig stands still for it
    * @param text by whom and where to, and what that means here
    */
   record Leaving(Span span, String text) {}
 
-  KitVisits(Floor floor, Plan plan, Names names, TimeText times) {
+  KitVisits(Floor floor, Plan plan, Names names) {
     this.names = names;
-    this.times = times;
     Map<String, List<Fetch>> fetches = new HashMap<>();
     for (RigPlan rig : plan.rigs()) {
       for (PlannedJob job : rig.jobs()) {
-        for (KitUse use : job.kit()) {
-          if (!use.from().equals(rig.rig())) {
-            fetches
-                .computeIfAbsent(use.unit(), unit -> new ArrayList<>())
-                .add(new Fetch(use, rig.rig(), job));
-          }
+        for (TakeOff off : TakeOff.of(floor, rig.rig(), job)) {
+          fetches
+              .computeIfAbsent(off.use().unit(), unit -> new ArrayList<>())
+              .add(new Fetch(off, rig.rig(), job));
         }
       }
     }
@@ -115,9 +110,6 @@ final class KitVisits {
       String caution = visit.kit().caution();
       if (!uses && caution != null) {
         cautions.add(visit.kit().label() + " is still here. " + caution);
-      }
-      if (!visit.to().isEmpty() && visit.leaving().overlaps(job.whole())) {
-        cautions.add(times.span(visit.leaving()) + ": " + text(visit) + ".");
       }
     }
     return cautions;

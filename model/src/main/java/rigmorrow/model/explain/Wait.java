@@ -7,7 +7,7 @@ import rigmorrow.model.time.Span;
  * A time in which a job's rig had nothing to do but wait, as the decoder met it.
  *
  * @param reason what it waited for
- * @param kits ids of the kit that was not free; empty unless it waited for kit
+ * @param kits ids of the kit that was not free or was taken off; empty unless kit is the reason
  * @param span from and to, at least one second
  */
 public record Wait(Reason reason, List<String> kits, Span span) {
@@ -25,6 +25,10 @@ public record Wait(Reason reason, List<String> kits, Span span) {
     SAMPLE,
     /** Kit, which other jobs had or were about to take, their people being on their way. */
     KIT,
+    /** Kit that nobody used, hanging on rigs that were not between two jobs to take it off. */
+    KIT_ON_A_BUSY_RIG,
+    /** Kit to be taken off the rig for another one. */
+    KIT_TAKEN_OFF,
     /** Both the sample and kit. */
     SAMPLE_AND_KIT,
     /** People to begin the changeover, or the loading where there is none. */

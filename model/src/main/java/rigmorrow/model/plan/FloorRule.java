@@ -27,6 +27,7 @@ public enum FloorRule {
   OPERATOR_SKILLS(Level.HARD, "The operator in charge has the skills the part needs."),
   ENOUGH_PEOPLE(Level.HARD, "A part that takes two people has two."),
   KIT_ONE_PLACE(Level.HARD, "A piece of kit is in one place at a time."),
+  KIT_TAKEN_OFF(Level.HARD, "A rig stands still while kit is taken off it."),
   SAMPLE_ONE_PLACE(Level.HARD, "A sample is in one place at a time."),
   SAMPLE_ARRIVED(Level.HARD, "No job starts before its sample arrives."),
   RING_SERVICE(Level.HARD, "A plate ring is serviced before it has turned too often."),

@@ -10,7 +10,7 @@ import rigmorrow.model.time.Span;
  * may wait for a person between them.
  *
  * @param job id of the job
- * @param steps of the changeover, with kit moves and plate-ring service, in order; empty for none
+ * @param steps of the changeover: kit moves, plate-ring service, setup; empty for none
  * @param changeover when and by whom; null when there is nothing to do
  * @param warmedUpAt second from which the rig is ready for capture after the changeover's
  *     unattended tail; the changeover's end where there is no tail

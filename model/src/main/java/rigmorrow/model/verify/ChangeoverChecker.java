@@ -31,16 +31,16 @@ final class ChangeoverChecker {
         JobWork work = run.work();
         if (work != null && run.rigId().equals(rig.id())) {
           List<String> missing = new ArrayList<>();
-          List<ChangeoverStep> steps = new ArrayList<>(expected.kitMoves(run, work));
-          steps.addAll(expected.setupSteps(rig, state, work, missing));
+          List<ChangeoverStep> kit = expected.kitMoves(run, work);
+          List<ChangeoverStep> setup = expected.setupSteps(rig, state, work, missing);
           log.add(
               FloorRule.CHANGEOVER_STEPS,
               run.id(),
               missing.size(),
               "Job " + run.id() + ": " + String.join("; ", missing) + ".");
-          turns = ring == null ? 0 : turnsAfter(run, ring, turns, work.turns(), steps);
+          turns = ring == null ? 0 : turnsAfter(run, ring, turns, work.turns(), kit, setup);
           if (ring == null) {
-            compare(run, steps);
+            compare(run, all(kit, List.of(), setup));
           }
           state.putAll(work.request().values());
         }
@@ -49,9 +49,15 @@ final class ChangeoverChecker {
     runs.forEach(this::listedOrNone);
   }
 
-  /** Compares the steps, with the ring's service first where it is due; the turns after the job. */
+  /** Compares the steps, the ring's service after the kit where it is due; the turns after it. */
   private int turnsAfter(
-      PlannedRun run, PlateRing ring, int turnsBefore, int turns, List<ChangeoverStep> others) {
+      PlannedRun run,
+      PlateRing ring,
+      int turnsBefore,
+      int turns,
+      List<ChangeoverStep> kit,
+      List<ChangeoverStep> setup) {
+    List<ChangeoverStep> others = all(kit, List.of(), setup);
     int total = turnsBefore + turns;
     // A ring that was just serviced gains nothing from a service, however long the next job turns.
     boolean due = turnsBefore > 0 && total > ring.serviceEveryTurns();
@@ -59,9 +65,7 @@ final class ChangeoverChecker {
       compare(run, others);
       return total;
     }
-    List<ChangeoverStep> withService = new ArrayList<>();
-    withService.add(ExpectedSteps.ringService(ring));
-    withService.addAll(others);
+    List<ChangeoverStep> withService = all(kit, List.of(ExpectedSteps.ringService(ring)), setup);
     if (differences(run.planned().steps(), others) == 0) {
       log.add(
           FloorRule.RING_SERVICE,
@@ -82,6 +86,14 @@ final class ChangeoverChecker {
     }
     compare(run, withService);
     return turns;
+  }
+
+  private static List<ChangeoverStep> all(
+      List<ChangeoverStep> kit, List<ChangeoverStep> service, List<ChangeoverStep> setup) {
+    List<ChangeoverStep> all = new ArrayList<>(kit);
+    all.addAll(service);
+    all.addAll(setup);
+    return all;
   }
 
   private void compare(PlannedRun run, List<ChangeoverStep> expected) {

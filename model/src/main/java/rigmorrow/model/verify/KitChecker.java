@@ -10,8 +10,12 @@ import rigmorrow.model.floor.KitUnit;
 import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.plan.KitUse;
 import rigmorrow.model.work.JobWork;
+import rigmorrow.model.work.TakeOff;
 
-/** Whether each job has the kit it needs and each piece is in one place at a time. */
+/**
+ * Whether each job has the kit it needs, each piece is in one place at a time, and the rig it is
+ * taken off stands still meanwhile.
+ */
 final class KitChecker {
   private final Floor floor;
   private final BreachLog log;
@@ -30,6 +34,9 @@ final class KitChecker {
       }
       for (KitUse use : run.planned().kit()) {
         unit(run, use, places);
+      }
+      for (TakeOff off : TakeOff.of(floor, run.rigId(), run.planned())) {
+        standsStill(run, off, runs);
       }
     }
     oneJobAtATime(runs.stream().filter(run -> !run.planned().kit().isEmpty()).toList());
@@ -81,6 +88,35 @@ final class KitChecker {
               + ", when it is at "
               + place
               + ".");
+    }
+  }
+
+  /** A job there that uses the piece itself is told of as using it at the same time. */
+  private void standsStill(PlannedRun run, TakeOff off, List<PlannedRun> runs) {
+    for (PlannedRun other : runs) {
+      if (other.rigId().equals(off.use().from()) && !units(other).contains(off.use().unit())) {
+        int shared = PlannedRun.sharedSeconds(off.span(), other.whole());
+        log.add(
+            FloorRule.KIT_TAKEN_OFF,
+            other.rigId(),
+            shared,
+            () ->
+                "Unit "
+                    + off.use().unit()
+                    + " is taken off rig "
+                    + other.rigId()
+                    + " for "
+                    + run.id()
+                    + " from "
+                    + log.times(off.span())
+                    + ", while "
+                    + other.id()
+                    + " is there from "
+                    + log.times(other.whole())
+                    + ", "
+                    + shared
+                    + " s at once.");
+      }
     }
   }
 

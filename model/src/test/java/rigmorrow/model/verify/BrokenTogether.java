@@ -11,6 +11,8 @@ import java.util.function.Consumer;
 import rigmorrow.model.FloorFixtures;
 import rigmorrow.model.ItemBuilder;
 import rigmorrow.model.floor.Closure;
+import rigmorrow.model.floor.Kit;
+import rigmorrow.model.floor.KitUnit;
 import rigmorrow.model.floor.Operator;
 import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.plan.KitUse;
@@ -197,6 +199,12 @@ final class BrokenTogether {
         "head-1",
         750,
         BrokenTogether::bothHang);
+    add(
+        "taken off a rig that is at a job",
+        FloorRule.KIT_TAKEN_OFF,
+        "table",
+        120,
+        BrokenTogether::takenOffAbove);
   }
 
   /** Everybody works through midnight, and the book's unloading ends at 00:09 of the next day. */
@@ -219,11 +227,34 @@ final class BrokenTogether {
     day.plan("book", b -> b.moved(clock("15:55:00")).late(0));
   }
 
+  /** The head hangs over the table from the start, and is fetched while the book turns there. */
+  private static void takenOffAbove(Day day) {
+    day.drop("bag");
+    Kit head = FloorFixtures.head();
+    day.floor()
+        .kits(
+            new Kit(
+                head.id(),
+                head.label(),
+                head.provides(),
+                List.of(new KitUnit("head-1", "table")),
+                head.alignSeconds(),
+                head.people(),
+                head.skills(),
+                head.caution()));
+    day.job("book").shouldBy(at("08:37"));
+    day.plan("book", b -> b.moved(25 * 60));
+    hangVase(day, clock("08:28:00"));
+  }
+
   /** The vase hangs too, and the head comes from the table while the bag still hangs from it. */
   private static void bothHang(Day day) {
+    hangVase(day, clock("08:27:00"));
+  }
+
+  private static void hangVase(Day day, int start) {
     day.job("vase")
         .item(new ItemBuilder().handsNeeded(2).massKg(2.0).hanging(new Hanging(2, 900, false)));
-    int start = clock("08:27:00");
     // Ann is free for the vase once the bag is off.
     int load = clock("08:39:30");
     day.plan(

@@ -79,12 +79,12 @@ final class ChangeoverDesk {
     attendedSeconds += (service ? batch.ringSeconds[rig] : 0) + (kits == 0 ? 0 : kit.seconds());
   }
 
-  /** Shares all steps of a changeover in the order they are done: ring, kit, setup. */
+  /**
+   * Shares all steps of a changeover in the order they are done: kit, so that the rig it comes from
+   * is soon free, ring, setup.
+   */
   private void share(int rig, int request, int state, int kits) {
     hands.open();
-    if (service) {
-      hands.add(batch.ringSeconds[rig], 0, 1);
-    }
     for (int rest = kits; rest != 0; rest &= rest - 1) {
       int one = Integer.numberOfTrailingZeros(rest);
       int from = kit.place(kit.chosen(rig, one));
@@ -92,6 +92,9 @@ final class ChangeoverDesk {
         int seconds = batch.fetch[from * rigs + rig] + batch.kitAlign[one];
         hands.add(seconds, 0, batch.kitPeople[one]);
       }
+    }
+    if (service) {
+      hands.add(batch.ringSeconds[rig], 0, 1);
     }
     int[] parts = tables[rig].parts(state, request);
     for (int i = 0; i < parts.length; i += 3) {

@@ -12,6 +12,8 @@ final class KitStore {
   private final int[] unitFreeAt;
 
   private final int[] place;
+  private final int[] phase;
+  private final int[] rigFreeAt;
   private final int[] sampleFreeAt;
 
   /** Unit that each rig holds, by rig and kit. */
@@ -29,6 +31,8 @@ final class KitStore {
     this.kitCount = batch.kits.size();
     this.unitFreeAt = now.unitFreeAt;
     this.place = now.unitPlace;
+    this.phase = now.phase;
+    this.rigFreeAt = now.freeAt;
     this.sampleFreeAt = now.sampleFreeAt;
     this.held = now.held;
   }
@@ -44,18 +48,43 @@ final class KitStore {
     }
   }
 
-  /** First second at which the kit and the sample are all free, or {@link #HELD}. */
-  int freeAt(int kits, int sample) {
+  /**
+   * First second at which the kit and the sample are all free, or {@link #HELD}. A piece that hangs
+   * on another rig is not free as long as that rig is at a job.
+   */
+  int freeAt(int kits, int sample, int rig) {
     int free = sample < 0 ? 0 : sampleFreeAt[sample];
     for (int rest = kits; rest != 0; rest &= rest - 1) {
       int kit = Integer.numberOfTrailingZeros(rest);
       int soonest = HELD;
       for (int unit = batch.kitUnits[kit]; unit < batch.kitUnits[kit + 1]; unit++) {
-        soonest = Math.min(soonest, unitFreeAt[unit]);
+        soonest = Math.min(soonest, Math.max(unitFreeAt[unit], comesOffAt(unit, rig)));
       }
       free = Math.max(free, soonest);
     }
     return free;
+  }
+
+  /** True where some piece of the kit is used by nobody but cannot be taken off by then. */
+  boolean waitsForARig(int kits, int rig, int time) {
+    for (int rest = kits; rest != 0; rest &= rest - 1) {
+      int kit = Integer.numberOfTrailingZeros(rest);
+      for (int unit = batch.kitUnits[kit]; unit < batch.kitUnits[kit + 1]; unit++) {
+        if (unitFreeAt[unit] <= time && comesOffAt(unit, rig) > time) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Second from which a piece can be taken off where it is. */
+  private int comesOffAt(int unit, int rig) {
+    int at = place[unit];
+    if (at >= rigs || at == rig) {
+      return 0;
+    }
+    return phase[at] == Timeline.START ? rigFreeAt[at] : HELD;
   }
 
   /**
@@ -73,7 +102,7 @@ final class KitStore {
       int bestSeconds = Integer.MAX_VALUE;
       for (int unit = batch.kitUnits[kit]; unit < batch.kitUnits[kit + 1]; unit++) {
         int walk = place[unit] == rig ? -1 : batch.fetch[place[unit] * rigs + rig];
-        if (unitFreeAt[unit] <= time && walk < bestSeconds) {
+        if (walk < bestSeconds && unitFreeAt[unit] <= time && comesOffAt(unit, rig) <= time) {
           bestSeconds = walk;
           best = unit;
         }

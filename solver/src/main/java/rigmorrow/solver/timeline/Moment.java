@@ -30,6 +30,9 @@ final class Moment {
   final int[] warmAt;
   final int[] freeAt;
 
+  /** Second until which kit is taken off a rig, so that no job starts there. */
+  final int[] stillUntil;
+
   /** Working span that a rig is in or before. */
   final int[] rigSpan;
 
@@ -56,6 +59,9 @@ final class Moment {
   /** Number of jobs that are off their rig. */
   int done;
 
+  /** True when some rig waits for another one to be between two jobs. */
+  boolean awaitsRig;
+
   Moment(CompiledBatch batch) {
     int rigs = batch.rigCount();
     key = new long[rigs];
@@ -67,6 +73,7 @@ final class Moment {
     turns = new int[rigs];
     warmAt = new int[rigs];
     freeAt = new int[rigs];
+    stillUntil = new int[rigs];
     rigSpan = new int[rigs];
     int crew = batch.crewHours.length;
     crewFreeAt = new int[crew];
@@ -83,12 +90,14 @@ final class Moment {
     Arrays.fill(place, -1);
     Arrays.fill(state, 0);
     Arrays.fill(freeAt, 0);
+    Arrays.fill(stillUntil, 0);
     System.arraycopy(batch.ringTurns, 0, turns, 0, turns.length);
     hard = 0;
     lateWeighted = 0;
     changeoverSeconds = 0;
     finishedAt = 0;
     done = 0;
+    awaitsRig = false;
   }
 
   /** Becomes as another moment of the same batch. */
@@ -103,6 +112,7 @@ final class Moment {
     System.arraycopy(other.turns, 0, turns, 0, rigs);
     System.arraycopy(other.warmAt, 0, warmAt, 0, rigs);
     System.arraycopy(other.freeAt, 0, freeAt, 0, rigs);
+    System.arraycopy(other.stillUntil, 0, stillUntil, 0, rigs);
     System.arraycopy(other.rigSpan, 0, rigSpan, 0, rigs);
     int crew = crewSpan.length;
     System.arraycopy(other.crewFreeAt, 0, crewFreeAt, 0, crew);
@@ -118,5 +128,6 @@ final class Moment {
     changeoverSeconds = other.changeoverSeconds;
     finishedAt = other.finishedAt;
     done = other.done;
+    awaitsRig = other.awaitsRig;
   }
 }

@@ -85,9 +85,6 @@ public final class PlanWriter {
     List<KitUse> uses = new ArrayList<>();
     Rig on = batch.rigs.get(rig);
     PlateRing ring = on.ring();
-    if (trace.ringServiced[job] && ring != null) {
-      steps.add(changeovers.ringService(ring));
-    }
     List<String> needed = batch.jobWork(job, rig).kits();
     for (int kit = 0; kit < batch.kits.size(); kit++) {
       if (needed.contains(batch.kits.get(kit).id())) {
@@ -98,6 +95,9 @@ public final class PlanWriter {
           steps.add(changeovers.kitMove(batch.kits.get(kit), unit, from, on));
         }
       }
+    }
+    if (trace.ringServiced[job] && ring != null) {
+      steps.add(changeovers.ringService(ring));
     }
     steps.addAll(timeline.setupSteps(rig, trace.stateBefore[job], job));
     Attended load =

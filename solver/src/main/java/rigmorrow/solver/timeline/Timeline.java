@@ -13,13 +13,17 @@ import rigmorrow.model.setup.ChangeoverStep;
  * recipe says otherwise), unload (attended). Requests for people are served first come, first
  * served: by the second of the request, then the job's weight, then rig order; each gets the
  * soonest start there is and keeps it. A job takes its kit, its sample and its first people
- * together or waits. A job does not start where it could not end before its rig closes.
+ * together or waits. A rig that kit is taken off for another one stands still meanwhile: the other
+ * one waits until it is between two jobs, and it starts none until the piece has gone. A job does
+ * not start where it could not end before its rig closes.
  *
  * <p>One instance serves one thread and any number of decodes; a decode allocates nothing once the
  * changeover rows it meets are known.
  */
 public final class Timeline {
-  private static final int START = 0;
+  /** A rig is between two jobs, or has no more. */
+  static final int START = 0;
+
   private static final int LOAD = 1;
   private static final int UNLOAD = 2;
 
@@ -27,6 +31,9 @@ public final class Timeline {
 
   /** Waits for kit or a sample whose end is not known yet. */
   private static final long BLOCKED = Long.MAX_VALUE - 1;
+
+  /** Waits for a rig to be between two jobs, so that kit can be taken off it. */
+  private static final long AWAITS_RIG = BLOCKED - 1;
 
   private static final int TIME_SHIFT = 20;
   private static final int WEIGHT_SHIFT = 8;
@@ -247,7 +254,7 @@ public final class Timeline {
       for (int other = 1; other < rigs; other++) {
         soonest = Math.min(soonest, key[other]);
       }
-      if (soonest >= BLOCKED) {
+      if (soonest >= AWAITS_RIG) {
         return true;
       }
       int time = (int) (soonest >> TIME_SHIFT);
@@ -278,6 +285,7 @@ public final class Timeline {
   /** Puts the rig's next job before the desk, or sets the rig idle. */
   private void next(int rig) {
     int at = ++place[rig];
+    phase[rig] = START;
     if (at >= length[rig] && !chooseNext(rig)) {
       key[rig] = IDLE;
       return;
@@ -286,7 +294,6 @@ public final class Timeline {
     int mine = (job * rigs + rig) * CompiledBatch.WORK_STRIDE;
     current[rig] = mine;
     rank[rig] = (HIGHEST_WEIGHT - work[mine + CompiledBatch.WEIGHT]) << WEIGHT_SHIFT | rig;
-    phase[rig] = START;
     if (batch.pinned) {
       holdPins(rig, at, job);
     }
@@ -319,18 +326,27 @@ public final class Timeline {
     key[rig] = (long) time << TIME_SHIFT | rank[rig];
   }
 
+  /** A request that was there before the next job of the rig that it waits for, whatever weighs. */
+  private void askFirst(int rig, int time) {
+    key[rig] = (long) time << TIME_SHIFT | rig;
+  }
+
   private void start(int rig, int time) {
     int at = current[rig];
     int kits = work[at + CompiledBatch.KIT_MASK];
     int sample = work[at + CompiledBatch.SAMPLE];
     if ((kits | (sample + 1)) != 0) {
-      int free = kit.freeAt(kits, sample);
+      int free = kit.freeAt(kits, sample, rig);
       if (free > time) {
         if (trace != null) {
-          trace.held(work[at + CompiledBatch.JOB], time, kits, sample, kit);
+          trace.held(work[at + CompiledBatch.JOB], time, kits, sample, rig, kit);
         }
+        boolean forRig = kit.waitsForARig(kits, rig, time);
         if (free == KitStore.HELD) {
-          key[rig] = BLOCKED;
+          key[rig] = forRig ? AWAITS_RIG : BLOCKED;
+          now.awaitsRig |= forRig;
+        } else if (forRig) {
+          askFirst(rig, free);
         } else {
           ask(rig, free);
         }
@@ -372,6 +388,7 @@ public final class Timeline {
       trace.begin(work[at + CompiledBatch.JOB], time);
     }
     if ((kits | (sample + 1)) != 0) {
+      keepStill(kits, rig, begin);
       kit.take(kits, sample, rig);
     }
     turns[rig] = (changeovers.service ? 0 : turns[rig]) + work[at + CompiledBatch.TURNS];
@@ -390,6 +407,36 @@ public final class Timeline {
     }
     phase[rig] = LOAD;
     ask(rig, end);
+  }
+
+  /** The rigs that kit is taken off start nothing until it has gone. */
+  private void keepStill(int kits, int rig, int begin) {
+    int until = begin;
+    for (int rest = kits; rest != 0; rest &= rest - 1) {
+      int one = Integer.numberOfTrailingZeros(rest);
+      int from = kit.place(kit.chosen(rig, one));
+      if (from == rig) {
+        continue;
+      }
+      until += batch.fetch[from * rigs + rig];
+      if (from < rigs) {
+        standStill(from, until, 1 << one);
+      }
+      until += batch.kitAlign[one];
+    }
+  }
+
+  private void standStill(int rig, int until, int kits) {
+    now.stillUntil[rig] = Math.max(now.stillUntil[rig], until);
+    if (key[rig] < AWAITS_RIG) {
+      int asks = (int) (key[rig] >> TIME_SHIFT);
+      if (asks < until) {
+        if (trace != null) {
+          trace.standsStill(work[current[rig] + CompiledBatch.JOB], asks, kits);
+        }
+        ask(rig, until);
+      }
+    }
   }
 
   private int firstLoad(int at, int time, int tail) {
@@ -458,6 +505,8 @@ public final class Timeline {
     int sample = work[at + CompiledBatch.SAMPLE];
     if ((kits | (sample + 1)) != 0) {
       kit.giveBack(kits, sample, rig, end);
+    }
+    if ((kits | (sample + 1)) != 0 || now.awaitsRig) {
       wakeBlocked(end);
     }
     now.hard +=
@@ -473,10 +522,15 @@ public final class Timeline {
   }
 
   private void wakeBlocked(int time) {
+    now.awaitsRig = false;
     for (int other = 0; other < rigs; other++) {
-      if (key[other] == BLOCKED) {
-        int ready = Math.max(freeAt[other], work[current[other] + CompiledBatch.READY]);
-        ask(other, Math.max(time, ready));
+      if (key[other] >= AWAITS_RIG && key[other] < IDLE) {
+        int soonest = Math.max(time, now.stillUntil[other]);
+        if (key[other] == AWAITS_RIG) {
+          askFirst(other, soonest);
+        } else {
+          ask(other, soonest);
+        }
       }
     }
   }

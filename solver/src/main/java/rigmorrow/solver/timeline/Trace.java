@@ -45,7 +45,7 @@ final class Trace {
    * @param job number
    * @param second from which on
    * @param reason what stood in the way
-   * @param kits bits of the kit that was not free
+   * @param kits bits of the kit that was not free or was taken off
    */
   record Refusal(int job, int second, Wait.Reason reason, int kits) {}
 
@@ -84,17 +84,31 @@ final class Trace {
     }
   }
 
-  /** Kit or the sample is not free yet. */
-  void held(int job, int second, int kits, int sample, KitStore store) {
-    int missing = 0;
+  /** Kit or the sample is not free yet, or kit hangs on a rig that is at a job. */
+  void held(int job, int second, int kits, int sample, int rig, KitStore store) {
+    int taken = 0;
+    int hanging = 0;
     for (int rest = kits; rest != 0; rest &= rest - 1) {
       int one = Integer.lowestOneBit(rest);
-      missing |= store.freeAt(one, NONE) > second ? one : 0;
+      if (store.freeAt(one, NONE, rig) > second) {
+        boolean hangs = store.waitsForARig(one, rig, second);
+        hanging |= hangs ? one : 0;
+        taken |= hangs ? 0 : one;
+      }
     }
-    boolean shared = store.freeAt(0, sample) > second;
-    Wait.Reason reason =
-        missing == 0 ? Wait.Reason.SAMPLE : shared ? Wait.Reason.SAMPLE_AND_KIT : Wait.Reason.KIT;
-    refusals.add(new Refusal(job, second, reason, missing));
+    boolean shared = store.freeAt(0, sample, rig) > second;
+    Wait.Reason reason;
+    if (shared) {
+      reason = taken == 0 ? Wait.Reason.SAMPLE : Wait.Reason.SAMPLE_AND_KIT;
+    } else {
+      reason = taken == 0 ? Wait.Reason.KIT_ON_A_BUSY_RIG : Wait.Reason.KIT;
+    }
+    refusals.add(new Refusal(job, second, reason, shared || taken != 0 ? taken : hanging));
+  }
+
+  /** A job would have asked for its start when kit is taken off its rig. */
+  void standsStill(int job, int second, int kits) {
+    refusals.add(new Refusal(job, second, Wait.Reason.KIT_TAKEN_OFF, kits));
   }
 
   /** People would come at {@code begin}, when the rig is not open for long enough. */

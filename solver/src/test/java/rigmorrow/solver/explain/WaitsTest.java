@@ -19,6 +19,7 @@ import rigmorrow.model.shot.Pin;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.time.PlanClock;
 import rigmorrow.model.time.Span;
+import rigmorrow.model.work.TakeOff;
 import rigmorrow.solver.fixture.RandomFloors;
 import rigmorrow.solver.fixture.RandomSequences;
 import rigmorrow.solver.timeline.CompiledBatch;
@@ -88,6 +89,8 @@ class WaitsTest {
       }
       case SAMPLE -> assertThat(holders(batch, plan, job, wait.span().start())).isNotEmpty();
       case KIT -> kitsAreOut(batch, plan, planned, wait);
+      case KIT_ON_A_BUSY_RIG -> kitHangsOnABusyRig(plan, planned, wait);
+      case KIT_TAKEN_OFF -> kitIsTakenOff(batch, plan, planned, wait);
       case SAMPLE_AND_KIT -> {
         assertThat(holders(batch, plan, job, wait.span().start())).isNotEmpty();
         kitsAreOut(batch, plan, planned, wait);
@@ -113,6 +116,36 @@ class WaitsTest {
       }
     }
     return holders;
+  }
+
+  /** A piece of each kit that is named comes from a rig that has a job then. */
+  private static void kitHangsOnABusyRig(Plan plan, PlannedJob planned, Wait wait) {
+    assertThat(wait.kits()).isNotEmpty();
+    for (String id : wait.kits()) {
+      assertThat(planned.kit()).anyMatch(use -> use.kit().equals(id));
+      assertThat(plan.rigs())
+          .filteredOn(rig -> rig.jobs().stream().noneMatch(one -> one.job().equals(planned.job())))
+          .anyMatch(
+              rig -> rig.jobs().stream().anyMatch(one -> one.whole().end() > wait.span().start()));
+    }
+  }
+
+  /** Some other rig fetches the kit from this one. */
+  private static void kitIsTakenOff(Batch batch, Plan plan, PlannedJob planned, Wait wait) {
+    assertThat(wait.kits()).hasSize(1);
+    RigPlan here =
+        plan.rigs().stream()
+            .filter(rig -> rig.jobs().stream().anyMatch(one -> one.job().equals(planned.job())))
+            .findFirst()
+            .orElseThrow();
+    List<TakeOff> offs = new ArrayList<>();
+    for (RigPlan rig : plan.rigs()) {
+      rig.jobs().forEach(one -> offs.addAll(TakeOff.of(batch.floor(), rig.rig(), one)));
+    }
+    assertThat(offs)
+        .filteredOn(off -> off.use().from().equals(here.rig()))
+        .filteredOn(off -> off.use().kit().equals(wait.kits().get(0)))
+        .anyMatch(off -> off.span().end() == wait.span().end());
   }
 
   /** Every piece of each kit that is named is used by some other job that ends later. */

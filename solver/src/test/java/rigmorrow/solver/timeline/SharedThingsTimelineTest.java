@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import rigmorrow.model.FloorFixtures;
+import rigmorrow.model.floor.FetchTime;
 import rigmorrow.model.floor.OpenHours;
 import rigmorrow.model.plan.KitUse;
 import rigmorrow.model.plan.Plan;
@@ -52,7 +53,7 @@ class SharedThingsTimelineTest {
 
   @Test
   void fetchesIdleKitAwayAndBringsItBack() {
-    // "plain" keeps the left rig busy without the kit; the right rig takes it meanwhile.
+    // "plain" runs under the kit without using it, to 08:13; the right rig takes it off then.
     Plan plan =
         bench
             .gear("left")
@@ -61,12 +62,58 @@ class SharedThingsTimelineTest {
             .job("right", "away", job -> job.recipe("geared"))
             .plan();
 
+    assertThat(Bench.line(plan, "plain")).endsWith("unload 08:12-08:13 ann");
     assertThat(Bench.line(plan, "away"))
         .isEqualTo(
-            "change 08:02-08:05 ann, load 08:05-08:07 ann, capture 08:07-08:17, "
-                + "unload 08:17-08:18 ann");
-    assertThat(Bench.line(plan, "back")).startsWith("change 08:18-08:21 ann");
+            "change 08:13-08:16 ann, load 08:16-08:18 ann, capture 08:18-08:28, "
+                + "unload 08:28-08:29 ann");
+    assertThat(Bench.line(plan, "back")).startsWith("change 08:29-08:32 ann");
     assertThat(use(plan, "back")).isEqualTo(new KitUse("gear", "gear-1", "right"));
+  }
+
+  @Test
+  void takesKitOffBeforeTheNextJobOfItsRigHoweverHeavyThatIs() {
+    Plan plan =
+        bench
+            .gear("left")
+            .job("left", "plain")
+            .job("left", "heavy", job -> job.weight(9))
+            .job("right", "away", job -> job.recipe("geared"))
+            .plan();
+
+    // Taken off from 08:13 to 08:15 and aligned for one more minute; nobody else is there to load.
+    assertThat(Bench.line(plan, "away")).startsWith("change 08:13-08:16 ann, load 08:18-08:20 ann");
+    assertThat(Bench.line(plan, "heavy")).startsWith("load 08:16-08:18 ann");
+  }
+
+  @Test
+  void startsNothingWhereKitIsTakenOffEvenWithPeopleForIt() {
+    Plan plan =
+        bench
+            .gear("left")
+            .floor(floor -> floor.crew(Bench.person("ann"), Bench.person("bob")))
+            .job("left", "next", job -> job.arrivesAt(Bench.at("08:01")))
+            .job("right", "away", job -> job.recipe("geared"))
+            .plan();
+
+    assertThat(Bench.line(plan, "away")).startsWith("change 08:00-08:03 ann");
+    assertThat(Bench.line(plan, "next")).startsWith("load 08:02-08:04 bob");
+  }
+
+  @Test
+  void fetchesFromTheShelfRatherThanFromARigThatIsAtAJob() {
+    Plan plan =
+        bench
+            .gear("left", "shelf")
+            .floor(
+                floor ->
+                    floor.fetches(new FetchTime("shelf", "*", 600), new FetchTime("*", "*", 60)))
+            .job("left", "plain")
+            .job("right", "away", job -> job.recipe("geared"))
+            .plan();
+
+    assertThat(use(plan, "away")).isEqualTo(new KitUse("gear", "gear-2", "shelf"));
+    assertThat(Bench.line(plan, "away")).startsWith("change 08:02-08:13 ann");
   }
 
   @Test

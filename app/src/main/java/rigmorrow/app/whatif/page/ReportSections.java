@@ -120,12 +120,15 @@ final class ReportSections {
       result
           .payoff()
           .filter(payoff -> compared.hasMoney())
-          .map(Payoff::discountedPayback)
-          .ifPresent(
-              years -> facts.add(List.of("Payback with interest", MoneyText.payback(years))));
+          .map(Payoff::payback)
+          .ifPresent(years -> facts.add(List.of(payback(purchase), MoneyText.payback(years))));
     }
     facts.add(List.of("Days compared", "" + result.batches()));
     return facts;
+  }
+
+  private static String payback(Investment purchase) {
+    return purchase.interestPercent() == 0 ? "Payback, no interest" : "Payback with interest";
   }
 
   private ReportDocument.FigureTable table(ScenarioResult result) {
@@ -177,7 +180,7 @@ final class ReportSections {
             .toList();
     return demands.stream().allMatch(demand -> demand.years().soonest().isEmpty())
         ? null
-        : charts.payback(demands, purchase.lifeYears());
+        : charts.payback(demands, purchase);
   }
 
   private Payoff.Years years(Interval saved, Investment purchase) {

@@ -150,7 +150,7 @@ public final class ResultSentences {
   private static String interest(Investment purchase) {
     return purchase.interestPercent() == 0
         ? ""
-        : " with " + FigureText.decimal(purchase.interestPercent()) + " % interest";
+        : " with " + FigureText.percent(purchase.interestPercent()) + " interest";
   }
 
   private static Payoff.Years years(Payoff payoff) {
@@ -175,8 +175,8 @@ public final class ResultSentences {
     return "Over its life of "
         + life(purchase)
         + " at "
-        + FigureText.decimal(purchase.interestPercent())
-        + " % interest it is worth "
+        + FigureText.percent(purchase.interestPercent())
+        + " interest it is worth "
         + money.interval(value)
         + " today, its price paid"
         + result

@@ -78,10 +78,10 @@ class ResultSentencesTest {
   void saysWhenItPaysBack() {
     assertThat(money(RIG, 60, 60, 60, 60))
         .isEqualTo(
-            "pays back in 10 months with 5.0 % interest: it saves 60 EUR a day for 12,000 EUR.");
+            "pays back in 10 months with 5 % interest: it saves 60 EUR a day for 12,000 EUR.");
     assertThat(money(RIG, 40, 60, 80, 60))
         .isEqualTo(
-            "pays back in 8 to 15 months with 5.0 % interest: it saves 60 EUR (45 to 75) a day for"
+            "pays back in 8 to 15 months with 5 % interest: it saves 60 EUR (45 to 75) a day for"
                 + " 12,000 EUR.");
     assertThat(money(new Investment(12_000, 4, 0, 500), 60, 60, 60, 60))
         .isEqualTo("pays back in 10 months: it saves 60 EUR a day for 12,000 EUR.");
@@ -93,12 +93,12 @@ class ResultSentencesTest {
     ScenarioResult result = result(RIG, List.of(), 10, 18, 10, 18);
     assertThat(sentences.money(result))
         .isEqualTo(
-            "pays back in 3.3 years with 5.0 % interest at the soonest, and may never pay back"
+            "pays back in 3.3 years with 5 % interest at the soonest, and may never pay back"
                 + " within its life of 4 years: it saves 14 EUR (10 to 18) a day for 12,000 EUR,"
                 + " and keeping it costs 2.0 EUR a day.");
     assertThat(sentences.presentValue(result))
         .isEqualTo(
-            "Over its life of 4 years at 5.0 % interest it is worth -1,360 EUR (-4,910 to 2,180)"
+            "Over its life of 4 years at 5 % interest it is worth -1,360 EUR (-4,910 to 2,180)"
                 + " today, its price paid, so it may never pay back.");
   }
 
@@ -112,7 +112,7 @@ class ResultSentencesTest {
     // 1,500 to 1,750 a year are worth 5,319 to 6,205.
     assertThat(sentences.presentValue(result))
         .isEqualTo(
-            "Over its life of 4 years at 5.0 % interest it is worth -6,240 EUR (-6,680 to -5,790)"
+            "Over its life of 4 years at 5 % interest it is worth -6,240 EUR (-6,680 to -5,790)"
                 + " today, its price paid, so it never pays back at this worth.");
     assertThat(money(RIG, -20, -30, -20, -30))
         .isEqualTo("never pays back: a day costs 25 EUR (20 to 30) more.");
@@ -151,7 +151,7 @@ class ResultSentencesTest {
   void saysWhatItIsWorthToday() {
     assertThat(sentences.presentValue(result(RIG, List.of(), 60, 60)))
         .isEqualTo(
-            "Over its life of 4 years at 5.0 % interest it is worth 39,400 EUR today, its price"
+            "Over its life of 4 years at 5 % interest it is worth 39,400 EUR today, its price"
                 + " paid.");
     assertThat(sentences.presentValue(result(null, List.of(), 60, 60))).isEmpty();
   }

@@ -114,7 +114,7 @@ final class ReportSections {
       facts.add(List.of("Price", money.amount(purchase.price())));
       facts.add(List.of("Life", Counted.of(purchase.lifeYears(), "year")));
       facts.add(List.of("To keep", money.amount(purchase.runningPerYear()) + " a year"));
-      facts.add(List.of("Interest", FigureText.decimal(purchase.interestPercent()) + " %"));
+      facts.add(List.of("Interest", FigureText.percent(purchase.interestPercent())));
       facts.add(
           List.of("Price, interest and keeping", money.amount(purchase.costPerYear()) + " a year"));
       result
@@ -196,7 +196,6 @@ final class ReportSections {
     if (percent == 0) {
       return "demand as it was";
     }
-    String size = FigureText.decimal(Math.abs(percent)).replaceAll("\\.0$", "");
-    return size + " % " + (percent > 0 ? "more" : "fewer") + " jobs";
+    return FigureText.percent(Math.abs(percent)) + " " + (percent > 0 ? "more" : "fewer") + " jobs";
   }
 }

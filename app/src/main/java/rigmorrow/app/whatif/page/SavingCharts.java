@@ -116,8 +116,8 @@ final class SavingCharts {
         purchase.interestPercent() == 0
             ? "the price is saved, without interest"
             : "the price and its "
-                + FigureText.decimal(purchase.interestPercent())
-                + " % interest are saved";
+                + FigureText.percent(purchase.interestPercent())
+                + " interest are saved";
     Scale scale = new Scale(0, Scale.around(0, lifeYears).high());
     List<LaneChart.Lane> lanes = new ArrayList<>();
     for (Demand demand : demands) {

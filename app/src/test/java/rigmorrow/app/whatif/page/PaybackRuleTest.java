@@ -88,13 +88,13 @@ class PaybackRuleTest {
   @Test
   void countsInterestEverywhere() {
     ReportDocument.Section section = section(5, 40, 60, 80, 60);
-    assertThat(section.answer().sentence()).startsWith("pays back in 8 to 15 months with 5.0 %");
+    assertThat(section.answer().sentence()).startsWith("pays back in 8 to 15 months with 5 %");
     assertThat(fact(section, "Payback with interest")).isEqualTo("8 to 15 months");
     LaneChart chart = section.demand();
     assertThat(asItWas(chart)).isEqualTo("8 to 15 months");
     assertThat(chart.unit())
         .isEqualTo(
-            "years until the price and its 5.0 % interest are saved, with intervals; the line is"
+            "years until the price and its 5 % interest are saved, with intervals; the line is"
                 + " the end of its life");
   }
 

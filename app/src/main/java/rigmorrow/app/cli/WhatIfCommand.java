@@ -40,7 +40,8 @@ import rigmorrow.solver.whatif.Past;
       "Compare scenarios over past days: another rig, one more operator, a longer shift.",
       "Every day is planned with the floor as it was and with each scenario, with the same effort;",
       "figures, paybacks and their intervals go into a report. A run that was stopped, or killed,",
-      "goes on where it was when the same command is given again."
+      "goes on where it was when the same command is given again; and a plan that is in the folder",
+      "already is not made again, whatever other scenarios or prices stand beside it."
     },
     footer = {
       "Examples:",
@@ -149,7 +150,7 @@ final class WhatIfCommand implements Callable<Integer> {
       return dryRun(comparison, target, folder);
     }
     folder.refuseOthers(overwrite);
-    Compared compared = new Comparing(session).run(comparison, settings, folder.cells());
+    Compared compared = new Comparing(session).run(comparison, folder.cells());
     return tell(compared, target, folder);
   }
 

@@ -23,6 +23,12 @@ public final class Assumptions {
             + " each, "
             + Counted.of(compared.settings().seeds(), "seed")
             + ", and the same seeds for all. None is what really happened on those days.");
+    if (compared.settings().time() != null) {
+      all.add(
+          "Time stops each plan, and plans from earlier comparisons are used again: where the"
+              + " machine was slower or busier then, theirs are somewhat worse. Steps in place of time"
+              + " make plans the same at any time.");
+    }
     all.add(
         "Intervals hold the mean of the days in 95 of 100 cases, if the days to come are like these"
             + " (percentile bootstrap over days).");

@@ -1,9 +1,11 @@
 package rigmorrow.app.whatif;
 
 import java.util.List;
+import java.util.OptionalLong;
 import rigmorrow.app.report.Durations;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.app.terminal.StatusLine;
+import rigmorrow.app.whatif.plans.ComparisonWatch;
 import rigmorrow.model.outcome.Cell;
 import rigmorrow.solver.whatif.WhatIfListener;
 
@@ -12,20 +14,19 @@ final class CellProgress implements ComparisonWatch {
   private final Session session;
   private final StatusLine line;
   private final Comparison comparison;
-  private final RunSettings settings;
 
-  CellProgress(Session session, StatusLine line, Comparison comparison, RunSettings settings) {
+  CellProgress(Session session, StatusLine line, Comparison comparison) {
     this.session = session;
     this.line = line;
     this.comparison = comparison;
-    this.settings = settings;
   }
 
   @Override
   public void begun(List<Cell> cells) {
     int known = cells.size();
-    long seconds = settings.wholeSeconds(comparison.plans() - known);
-    String time = seconds == 0 ? "" : ", about " + Durations.left(seconds);
+    OptionalLong seconds = comparison.secondsLeft(cells);
+    boolean timed = seconds.isPresent() && known < comparison.plans();
+    String time = timed ? ", about " + Durations.left(seconds.getAsLong()) : "";
     session.note(comparison.inWords() + time + "; Ctrl-C keeps what is finished");
     if (known > 0) {
       session.note(known + " of " + comparison.plans() + " plans were there already");

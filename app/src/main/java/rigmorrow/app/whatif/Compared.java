@@ -82,7 +82,8 @@ public record Compared(
 
   /** The floor as it is against itself with other seeds; empty where that was not asked. */
   public Optional<ScenarioResult> again() {
-    Scenario again = new Scenario(Arm.AGAIN, "The floor as it is, other seeds", List.of(), null);
+    Scenario again =
+        new Scenario(Scenario.AGAIN, "The floor as it is, other seeds", List.of(), null);
     return results(List.of(again), 0).stream().findFirst();
   }
 

@@ -20,15 +20,13 @@ public final class Comparing {
   /**
    * Compares; Ctrl-C ends it early and keeps every finished cell.
    *
-   * @param settings of the comparison
    * @param file for the cells, in a folder that is there
-   * @throws InputException when the file is of another run
+   * @throws InputException when the file is of another program or effort, or is being written to
    */
-  public Compared run(Comparison comparison, RunSettings settings, Path file)
-      throws IOException, InputException {
+  public Compared run(Comparison comparison, Path file) throws IOException, InputException {
     StatusLine line = new StatusLine(session.console());
     try {
-      return comparison.run(file, new CellProgress(session, line, comparison, settings));
+      return comparison.run(file, new CellProgress(session, line, comparison));
     } finally {
       line.clear();
     }

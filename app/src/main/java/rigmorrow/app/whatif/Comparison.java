@@ -4,13 +4,19 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
 import rigmorrow.app.files.RefusedException;
 import rigmorrow.app.report.Counted;
+import rigmorrow.app.whatif.plans.ComparisonWatch;
+import rigmorrow.app.whatif.plans.Keeping;
+import rigmorrow.app.whatif.plans.PlanNames;
 import rigmorrow.data.cells.CellFile;
+import rigmorrow.data.cells.KeptCell;
 import rigmorrow.data.cells.RunHead;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
@@ -21,7 +27,6 @@ import rigmorrow.solver.FloorSolver;
 import rigmorrow.solver.whatif.Arm;
 import rigmorrow.solver.whatif.Past;
 import rigmorrow.solver.whatif.WhatIf;
-import rigmorrow.solver.whatif.WhatIfListener;
 
 /** Scenarios to be compared over past days, whoever watches: how many plans, and making them. */
 public final class Comparison {
@@ -37,18 +42,27 @@ public final class Comparison {
   private final int arms;
   private final int plans;
   private final WhatIf run;
+  private final PlanNames names;
+
+  /** The same with names that nobody else asks for. */
+  public Comparison(Study study, List<Past> days, RunSettings settings, String program) {
+    this(study, days, settings, program, new PlanNames());
+  }
 
   /**
    * @param days at least one, on which every scenario can be made
    * @param program name and version
+   * @param names of its plans, by which those that are there already are found
    * @throws IllegalArgumentException when two things to compare have one name
    * @throws RefusedException when it would take more than {@link #MOST_PLANS} plans
    */
-  public Comparison(Study study, List<Past> days, RunSettings settings, String program) {
+  public Comparison(
+      Study study, List<Past> days, RunSettings settings, String program, PlanNames names) {
     this.study = study;
     this.days = List.copyOf(days);
     this.settings = settings;
     this.program = program;
+    this.names = names;
     List<Arm> all = Compared.arms(study, days.get(0).batch().floor(), settings);
     this.arms = all.size();
     this.plans = counted();
@@ -75,6 +89,11 @@ public final class Comparison {
     return plans;
   }
 
+  /** True where time stops each plan, so that it depends on the machine. */
+  public boolean timed() {
+    return settings.time() != null;
+  }
+
   /** How many plans of what effort, for what, on how many days. */
   public String inWords() {
     return Counted.of(plans(), "plan") + " of " + settings.effort() + ": " + forWhat();
@@ -90,22 +109,23 @@ public final class Comparison {
 
   /** What its cells have in common; cells of another head are not to be compared with them. */
   public RunHead head() {
-    return RunHead.of(
-        program,
-        study,
-        days.stream().map(Past::name).toList(),
-        days.stream().map(Past::batch).toList(),
-        settings.effortOfRun());
+    return new RunHead(program, settings.effortOfRun());
+  }
+
+  /** Every cell with the name of its plan. */
+  private Map<Cell.Key, String> plansByCell() {
+    return names.of(run.tasks(), study.terms().pay(), () -> false);
   }
 
   /**
-   * Seconds that the rest takes.
+   * Seconds that the rest takes. Cells that rest on the same are planned once, which is looked at
+   * where some are there already.
    *
    * @param known cells that are there
    * @return nothing where steps stop the plans and none is there to tell how long one takes
    */
   public OptionalLong secondsLeft(List<Cell> known) {
-    int left = plans() - known.size();
+    int left = known.isEmpty() ? plans() : left(known);
     if (settings.time() != null) {
       return OptionalLong.of(settings.wholeSeconds(left));
     }
@@ -117,22 +137,38 @@ public final class Comparison {
         Math.round(Math.ceil(each * left / settings.cores() / MILLIS_PER_SECOND)));
   }
 
-  /**
-   * The cells that are there from earlier runs; none may go on meanwhile.
-   *
-   * @param file of the cells, or where they will be
-   * @throws InputException when the file is of another run
-   */
-  public List<Cell> known(Path file) throws IOException, InputException {
-    if (!Files.exists(file)) {
-      return List.of();
-    }
-    return wanted(CellFile.read(file, head()));
+  /** How many plans are to be made. */
+  private int left(List<Cell> known) {
+    Map<Cell.Key, String> byCell = plansByCell();
+    Set<String> missing = new HashSet<>(byCell.values());
+    known.forEach(cell -> missing.remove(byCell.get(cell.key())));
+    return missing.size();
   }
 
-  private List<Cell> wanted(List<Cell> cells) {
-    Set<Cell.Key> keys = new HashSet<>(run.keys());
-    return cells.stream().filter(cell -> keys.contains(cell.key())).toList();
+  /**
+   * The cells that are there from earlier runs, of these scenarios or others; none may go on
+   * meanwhile.
+   *
+   * @param file of the cells, or where they will be
+   * @throws InputException when the file is of another program or effort
+   */
+  public List<Cell> known(Path file) throws IOException, InputException {
+    return Files.exists(file) ? wanted(CellFile.read(file, head()), plansByCell()) : List.of();
+  }
+
+  /** Of cells that are kept those that rest on what is planned here, under their names here. */
+  private static List<Cell> wanted(List<KeptCell> kept, Map<Cell.Key, String> byCell) {
+    Map<String, Cell> byPlan = new HashMap<>();
+    kept.forEach(one -> byPlan.put(one.plan(), one.cell()));
+    List<Cell> wanted = new ArrayList<>();
+    byCell.forEach(
+        (key, plan) -> {
+          Cell cell = byPlan.get(plan);
+          if (cell != null) {
+            wanted.add(cell.as(key));
+          }
+        });
+    return wanted;
   }
 
   /**
@@ -140,41 +176,28 @@ public final class Comparison {
    *
    * @param file for the cells, in a folder that is there
    * @return what came of it, whether or not the watch ended it early
-   * @throws InputException when the file is of another run, or is being written to
+   * @throws InputException when the file is of another program or effort, or is being written to
    */
   public Compared run(Path file, ComparisonWatch watch) throws IOException, InputException {
+    Map<Cell.Key, String> byCell = names.of(run.tasks(), study.terms().pay(), watch::stopRequested);
+    if (byCell.size() < plans()) {
+      return compared(List.of()); // Ended before any could begin; what is kept stays as it is.
+    }
     try (CellFile cells = CellFile.open(file, head())) {
-      List<Cell> all = new ArrayList<>(wanted(cells.cells()));
-      Set<Cell.Key> known = new HashSet<>();
-      all.forEach(cell -> known.add(cell.key()));
-      watch.begun(List.copyOf(all));
-      Keeping keeping = new Keeping(cells, all, watch);
-      if (settings.time() != null && known.size() < plans()) {
+      Keeping keeping = new Keeping(cells, wanted(cells.cells(), byCell), byCell, watch);
+      int there = keeping.cells().size();
+      watch.begun(keeping.cells());
+      if (settings.time() != null && there < plans()) {
         watch.warmingUp();
         run.warmUp(keeping);
       }
-      run.run(known, keeping);
-      return compared(all);
+      run.run(keeping.spared(), keeping);
+      return compared(keeping.cells());
     }
   }
 
   /** What came of it as far as it is. */
   public Compared compared(List<Cell> cells) {
     return new Compared(study, days, settings, new Cells(cells), plans(), program);
-  }
-
-  private record Keeping(CellFile file, List<Cell> all, ComparisonWatch watch)
-      implements WhatIfListener {
-    @Override
-    public void finished(Cell cell, Progress progress) {
-      file.append(cell);
-      all.add(cell);
-      watch.finished(cell, progress);
-    }
-
-    @Override
-    public boolean stopRequested() {
-      return watch.stopRequested();
-    }
   }
 }

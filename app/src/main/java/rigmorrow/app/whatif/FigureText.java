@@ -2,6 +2,7 @@ package rigmorrow.app.whatif;
 
 import java.util.List;
 import java.util.Locale;
+import rigmorrow.app.report.Durations;
 import rigmorrow.model.comparison.Figure;
 import rigmorrow.model.statistic.Interval;
 
@@ -23,6 +24,8 @@ public final class FigureText {
 
   private static final double MINUTES_PER_HOUR = 60;
   private static final int HOURS_PER_DAY = 24;
+  private static final long SECONDS_PER_MINUTE = 60;
+  private static final double SECONDS_PER_HOUR = 3600;
 
   private final MoneyText money;
 
@@ -75,31 +78,43 @@ public final class FigureText {
       case COST, REGULAR_PAY, OTHER_COST -> money.whole(value);
       case FINISHED -> clock(value);
       case LEFT_OUT -> decimal(value);
+      case CHANGEOVER_HOURS, OVERTIME_HOURS ->
+          Durations.of(Math.round(Math.ceil(value * SECONDS_PER_HOUR)));
       default -> decimal(value) + unit(figure);
     };
   }
 
-  /** A difference with its sign, unit and interval: "-23 min (-31 to -15)". */
+  /**
+   * A difference with its sign, unit and interval: "-23 min (-31 to -15)", "+5 min (-1 h 10 min to
+   * +1 h)".
+   */
   public String difference(Figure figure, Interval difference) {
-    double scale = figure == Figure.FINISHED ? MINUTES_PER_HOUR : 1;
-    Interval shown = difference.times(scale);
-    boolean whole = MoneyText.whole(shown.low(), shown.high());
-    return signed(figure, shown.middle(), whole)
-        + unit(figure)
-        + " ("
-        + signed(figure, shown.low(), whole)
-        + " to "
-        + signed(figure, shown.high(), whole)
-        + ")";
+    boolean whole = MoneyText.whole(difference.low(), difference.high());
+    String unit = length(figure) ? "" : unit(figure);
+    String middle = signed(figure, difference.middle(), whole);
+    String low = signed(figure, difference.low(), whole);
+    String high = signed(figure, difference.high(), whole);
+    if (length(figure) && !(low + high).contains("h")) {
+      low = low.replace(" min", "");
+      high = high.replace(" min", "");
+    }
+    return middle + unit + " (" + low + " to " + high + ")";
+  }
+
+  /** True where a difference is a length of time; late hours are weighted and are none. */
+  private static boolean length(Figure figure) {
+    return switch (figure) {
+      case FINISHED, CHANGEOVER_HOURS, OVERTIME_HOURS -> true;
+      default -> false;
+    };
   }
 
   private String unit(Figure figure) {
     return switch (figure) {
       case COST, REGULAR_PAY, OTHER_COST -> money.amount(0).substring(1);
       case LEFT_OUT -> "";
-      case FINISHED -> " min";
       case KEPT, CREW_USE, ALLOCATION, UTILISATION -> " %";
-      case LATE_HOURS, CHANGEOVER_HOURS, OVERTIME_HOURS -> " h";
+      case LATE_HOURS, FINISHED, CHANGEOVER_HOURS, OVERTIME_HOURS -> " h";
     };
   }
 
@@ -107,11 +122,22 @@ public final class FigureText {
     String text =
         switch (figure) {
           case COST, REGULAR_PAY, OTHER_COST -> MoneyText.number(value, whole);
-          case FINISHED -> String.format(Locale.ROOT, "%.0f", value);
+          case FINISHED, CHANGEOVER_HOURS, OVERTIME_HOURS -> minutes(value);
           default -> decimal(value);
         };
-    String plain = text.matches("-0(\\.0)?") ? text.substring(1) : text;
-    return value > 0 && !plain.matches("0(\\.0)?") ? "+" + plain : plain;
+    String plain = text.matches("-0(\\.0| min)?") ? text.substring(1) : text;
+    return value > 0 && !plain.matches("0(\\.0| min)?") ? "+" + plain : plain;
+  }
+
+  /** A difference to the nearest minute: rounded up, one that is next to nothing would show. */
+  private static String minutes(double hours) {
+    long minutes = Math.round(Math.abs(hours) * MINUTES_PER_HOUR);
+    return (hours < 0 ? "-" : "") + Durations.of(minutes * SECONDS_PER_MINUTE);
+  }
+
+  /** Per cent, with a decimal where there is one: "20 %", "12.5 %". */
+  public static String percent(double value) {
+    return decimal(value).replaceAll("\\.0$", "") + " %";
   }
 
   /** One decimal. */

@@ -89,7 +89,7 @@ public final class MoneyText {
     }
     OptionalDouble latest = years.latest();
     if (latest.isEmpty()) {
-      return "from " + length(soonest.getAsDouble(), RoundingMode.FLOOR, true) + " to never";
+      return "from " + soonest(years) + " to never";
     }
     if (soonest.equals(latest)) {
       return length(latest.getAsDouble());
@@ -99,6 +99,12 @@ public final class MoneyText {
     String to = digits(latest.getAsDouble(), RoundingMode.CEILING, months);
     String unit = months ? " months" : " years";
     return from.equals(to) ? to + unit : from + " to " + to + unit;
+  }
+
+  /** The soonest payback, rounded down: "17 months"; "never" where there is none. */
+  public static String soonest(Payoff.Years years) {
+    OptionalDouble soonest = years.soonest();
+    return soonest.isEmpty() ? "never" : length(soonest.getAsDouble(), RoundingMode.FLOOR, true);
   }
 
   /** A length of time in months, or in years where it is long. */

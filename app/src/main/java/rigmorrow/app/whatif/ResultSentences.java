@@ -3,8 +3,8 @@ package rigmorrow.app.whatif;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import rigmorrow.app.report.Counted;
 import rigmorrow.model.comparison.Difference;
 import rigmorrow.model.comparison.Figure;
@@ -81,46 +81,45 @@ public final class ResultSentences {
         + days
         + " can show: a day saves "
         + money.range(saved.low(), saved.high())
-        + (result.scenario().purchase() == null ? "." : ", so it may never pay back.");
+        + result.payoff().map(payoff -> unsure(payoff, ", so it never pays back")).orElse("")
+        + ".";
+  }
+
+  /**
+   * What follows from a worth that is partly or wholly below 0; empty where it is above.
+   *
+   * @param never what to say where it is wholly below
+   */
+  private static String unsure(Payoff payoff, String never) {
+    Payoff.Years years = payoff.payback();
+    if (years == null || years.latest().isPresent()) {
+      return "";
+    }
+    return years.soonest().isPresent() ? ", so it may never pay back" : never;
   }
 
   private String paysBack(Payoff payoff) {
-    Payoff.Years years = payoff.payback();
-    Investment purchase = payoff.purchase();
-    if (years == null || purchase == null) {
-      throw new IllegalArgumentException("nothing is bought");
-    }
-    String saves =
-        "it saves "
-            + money.interval(payoff.savedPerDay())
-            + " a day for "
-            + money.amount(purchase.price())
-            + ".";
-    String paysBack = "pays back in " + MoneyText.payback(years) + ": " + saves;
-    double life = purchase.lifeYears();
-    if (years.soonest().orElse(0) > life) {
-      return "does not pay back within its life of "
-          + years(purchase)
-          + ", but in "
-          + MoneyText.payback(years)
-          + ": "
-          + saves;
-    }
-    return years.latest().orElse(0) > life
-        ? paysBack + " That may be longer than its life of " + years(purchase) + "."
-        : paysBack;
+    return "pays back in "
+        + MoneyText.payback(years(payoff))
+        + interest(bought(payoff))
+        + ": it saves "
+        + money.interval(payoff.savedPerDay())
+        + " a day for "
+        + money.amount(bought(payoff).price())
+        + ".";
   }
 
   private String mayPayBack(Payoff payoff) {
-    Payoff.Years years = payoff.payback();
-    OptionalDouble soonest = years == null ? OptionalDouble.empty() : years.soonest();
     return "pays back in "
-        + MoneyText.length(soonest.orElse(0))
-        + " at the soonest, and may never: it saves "
+        + MoneyText.soonest(years(payoff))
+        + interest(bought(payoff))
+        + " at the soonest, and may never pay back within its life of "
+        + life(bought(payoff))
+        + ": it saves "
         + money.interval(payoff.savedPerDay())
-        + " a day, and keeping it costs "
-        + money.amount(running(payoff))
-        + " a day.";
+        + " a day for "
+        + money.amount(bought(payoff).price())
+        + keeping(payoff);
   }
 
   private String never(Payoff payoff) {
@@ -130,17 +129,39 @@ public final class ResultSentences {
     }
     return "never pays back: it saves "
         + money.interval(saved)
-        + " a day, and keeping it costs "
-        + money.amount(running(payoff))
-        + " a day.";
+        + " a day for "
+        + money.amount(bought(payoff).price())
+        + " in its life of "
+        + life(bought(payoff))
+        + keeping(payoff);
   }
 
-  private static double running(Payoff payoff) {
-    Investment purchase = payoff.purchase();
-    return purchase == null ? 0 : purchase.runningPerYear() / payoff.workingDaysPerYear();
+  private String keeping(Payoff payoff) {
+    double perDay = bought(payoff).runningPerYear() / payoff.workingDaysPerYear();
+    return perDay == 0
+        ? "."
+        : ", and keeping it "
+            + (perDay < 0 ? "saves " : "costs ")
+            + money.amount(Math.abs(perDay))
+            + " a day.";
   }
 
-  private static String years(Investment purchase) {
+  /** Whether a payback counts interest, as every figure and drawing of it does. */
+  private static String interest(Investment purchase) {
+    return purchase.interestPercent() == 0
+        ? ""
+        : " with " + FigureText.percent(purchase.interestPercent()) + " interest";
+  }
+
+  private static Payoff.Years years(Payoff payoff) {
+    return Objects.requireNonNull(payoff.payback(), "nothing is bought");
+  }
+
+  private static Investment bought(Payoff payoff) {
+    return Objects.requireNonNull(payoff.purchase(), "nothing is bought");
+  }
+
+  private static String life(Investment purchase) {
     return Counted.of(purchase.lifeYears(), "year");
   }
 
@@ -152,12 +173,17 @@ public final class ResultSentences {
       return "";
     }
     return "Over its life of "
-        + years(purchase)
+        + life(purchase)
         + " at "
-        + FigureText.decimal(purchase.interestPercent())
-        + " % interest it is worth "
+        + FigureText.percent(purchase.interestPercent())
+        + " interest it is worth "
         + money.interval(value)
-        + " today, its price paid.";
+        + " today, its price paid"
+        + result
+            .payoff()
+            .map(payoff -> unsure(payoff, ", so it never pays back at this worth"))
+            .orElse("")
+        + ".";
   }
 
   /** What else the days show beyond doubt: every figure but money that differs, in a sentence. */

@@ -5,13 +5,14 @@ import java.util.HashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.app.report.Counted;
+import rigmorrow.app.report.Durations;
 import rigmorrow.model.check.Require;
 import rigmorrow.solver.SolverSettings;
 
 /**
  * How scenarios are compared.
  *
- * @param time for each plan; null where steps stop it
+ * @param time for each plan, whole seconds; null where steps stop it
  * @param steps of each plan; 0 where time stops it
  * @param seeds how many, counted from 1
  * @param cores plans made at the same time
@@ -55,10 +56,10 @@ public record RunSettings(
     if (limit != null) {
       double seconds = limit.toMillis() / MILLIS_PER_SECOND;
       Require.that(
-          seconds > 0 && seconds <= MOST_SECONDS,
+          seconds >= 1 && seconds <= MOST_SECONDS && seconds == limit.toSeconds(),
           "seconds",
           seconds,
-          "above 0, to " + MOST_SECONDS);
+          "a whole number from 1 to " + MOST_SECONDS);
     }
     Require.that(seeds >= 1 && seeds <= MOST_SEEDS, "seeds", seeds, "1 to " + MOST_SEEDS);
     Require.atLeast("cores", cores, 1);
@@ -84,7 +85,9 @@ public record RunSettings(
 
   /** What every plan gets, in words. */
   public String effort() {
-    return (time == null ? Counted.of(steps, "step") : seconds() + " s") + " on one core";
+    Duration each = time;
+    return (each == null ? Counted.of(steps, "step") : Durations.exact(each.toSeconds()))
+        + " on one core";
   }
 
   /** What makes cells comparable: on a crowded machine a second is worth less. */
@@ -96,11 +99,5 @@ public record RunSettings(
   long wholeSeconds(int cells) {
     Duration each = time;
     return each == null ? 0 : (cells * each.toMillis() / cores + 999) / 1000;
-  }
-
-  private String seconds() {
-    Duration each = time;
-    long millis = each == null ? 0 : each.toMillis();
-    return millis % 1000 == 0 ? "" + millis / 1000 : "" + millis / 1000.0;
   }
 }

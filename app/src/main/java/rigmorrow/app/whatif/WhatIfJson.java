@@ -102,8 +102,8 @@ public final class WhatIfJson {
       return;
     }
     interval(node.putObject("savedPerDay"), payoff.get().savedPerDay());
-    years(node, "paybackYears", payoff.get().payback());
-    years(node, "discountedPaybackYears", payoff.get().discountedPayback());
+    years(node, "paybackYears", payoff.get().simplePayback());
+    years(node, "discountedPaybackYears", payoff.get().payback());
     Interval value = payoff.get().netPresentValue();
     if (value != null) {
       interval(node.putObject("netPresentValue"), value);

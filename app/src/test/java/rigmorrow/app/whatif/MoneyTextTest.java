@@ -75,12 +75,21 @@ class MoneyTextTest {
     assertThat(figures.value(Figure.KEPT, 98.76)).isEqualTo("98.8 %");
     assertThat(figures.value(Figure.FINISHED, 16.75)).isEqualTo("16:45");
     assertThat(figures.value(Figure.FINISHED, 33.5)).isEqualTo("day 2 09:30");
-    assertThat(figures.value(Figure.OVERTIME_HOURS, 0.04)).isEqualTo("0.0 h");
+    // Lengths are told as everywhere else: in minutes, rounded up.
+    assertThat(figures.value(Figure.OVERTIME_HOURS, 0.04)).isEqualTo("3 min");
+    assertThat(figures.value(Figure.CHANGEOVER_HOURS, 5.3)).isEqualTo("5 h 18 min");
+    assertThat(figures.value(Figure.LATE_HOURS, 5.3)).isEqualTo("5.3 h");
+    assertThat(figures.difference(Figure.CHANGEOVER_HOURS, new Interval(-1.5, -2, -0.001, 9)))
+        .isEqualTo("-1 h 30 min (-2 h to 0 min)");
+    assertThat(figures.difference(Figure.OVERTIME_HOURS, new Interval(0.1, -0.2, 0.3, 9)))
+        .isEqualTo("+6 min (-12 to +18)");
     assertThat(figures.difference(Figure.FINISHED, new Interval(-0.5, -0.75, -0.25, 9)))
         .isEqualTo("-30 min (-45 to -15)");
     assertThat(figures.difference(Figure.COST, new Interval(16, -2.8, 35, 9)))
         .isEqualTo("+16 DKK (-3 to +35)");
     assertThat(figures.difference(Figure.KEPT, new Interval(0.02, -0.04, 1, 9)))
         .isEqualTo("0.0 % (0.0 to +1.0)");
+    assertThat(FigureText.percent(5)).isEqualTo("5 %");
+    assertThat(FigureText.percent(12.5)).isEqualTo("12.5 %");
   }
 }

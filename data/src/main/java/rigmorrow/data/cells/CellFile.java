@@ -24,16 +24,16 @@ import java.util.Map;
 import java.util.Set;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
-import rigmorrow.model.outcome.Cell;
 
 /**
- * The cells of a run as CSV: a line that says what they have in common, a line of heads, then a
- * line for each cell, which is on the disk before anything else is done. So a run that ends anyhow
- * keeps every finished cell. Nobody else can write to the file meanwhile.
+ * Cells as CSV: a line that says what they have in common, a line of heads, then a line for each
+ * cell, which is on the disk before anything else is done. So a run that ends anyhow keeps every
+ * finished cell, and any later one finds it by what its plan rests on. Nobody else can write to the
+ * file meanwhile.
  */
 public final class CellFile implements AutoCloseable {
   private static final String FIRST = "rigmorrow cells";
-  private static final String VERSION = "1";
+  private static final String VERSION = "2";
   private static final int HEAD_ROWS = 2;
   private static final String BEING_WRITTEN = "another run is writing to it";
 
@@ -52,7 +52,7 @@ public final class CellFile implements AutoCloseable {
   private final Path file;
   private final Path place;
   private final FileChannel channel;
-  private final List<Cell> cells = new ArrayList<>();
+  private final List<KeptCell> cells = new ArrayList<>();
 
   private CellFile(Path file, Path place, FileChannel channel) {
     this.file = file;
@@ -110,7 +110,7 @@ public final class CellFile implements AutoCloseable {
    * @throws InputException when the file is of another run, or is none
    * @throws IOException when the file system fails, or this process is writing to the file
    */
-  public static List<Cell> read(Path file, RunHead head) throws IOException, InputException {
+  public static List<KeptCell> read(Path file, RunHead head) throws IOException, InputException {
     synchronized (OPEN) {
       Path place = place(file);
       if (OPEN.contains(place)) {
@@ -128,7 +128,7 @@ public final class CellFile implements AutoCloseable {
   }
 
   /** The cells that were there when the file was opened, each once. */
-  public List<Cell> cells() {
+  public List<KeptCell> cells() {
     return List.copyOf(cells);
   }
 
@@ -137,7 +137,7 @@ public final class CellFile implements AutoCloseable {
    *
    * @throws UncheckedIOException when it cannot be written
    */
-  public void append(Cell cell) {
+  public void append(KeptCell cell) {
     try {
       write(line(CellRow.of(cell)));
     } catch (IOException e) {
@@ -222,11 +222,12 @@ public final class CellFile implements AutoCloseable {
 
   private void check(List<String> first, RunHead head) throws InputException {
     List<String> ours = head.row();
-    if (first.size() != ours.size() + 2 || !first.get(0).equals(FIRST)) {
-      throw refused(1, "", String.join(",", first), "a file of cells, or none; or another --out");
-    }
-    if (!first.get(1).equals(VERSION)) {
+    boolean cells = first.size() >= 2 && first.get(0).equals(FIRST);
+    if (cells && !first.get(1).equals(VERSION)) {
       throw refused(1, "version", first.get(1), VERSION + "; or another --out");
+    }
+    if (!cells || first.size() != ours.size() + 2) {
+      throw refused(1, "", String.join(",", first), "a file of cells, or none; or another --out");
     }
     List<InputProblem> problems = new ArrayList<>();
     for (int i = 0; i < ours.size(); i += 2) {
@@ -247,12 +248,12 @@ public final class CellFile implements AutoCloseable {
   }
 
   private void take(List<List<String>> rows) throws InputException {
-    Map<Cell.Key, Cell> byKey = new LinkedHashMap<>();
+    Map<String, KeptCell> byPlan = new LinkedHashMap<>();
     List<InputProblem> problems = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
       try {
-        Cell cell = CellRow.cell(rows.get(i));
-        byKey.putIfAbsent(cell.key(), cell);
+        KeptCell cell = CellRow.cell(rows.get(i));
+        byPlan.putIfAbsent(cell.plan(), cell);
       } catch (IllegalArgumentException e) {
         String value = String.join(",", rows.get(i));
         problems.add(problem(i + HEAD_ROWS + 1, "", value, "a cell: " + e.getMessage()));
@@ -261,7 +262,7 @@ public final class CellFile implements AutoCloseable {
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
-    cells.addAll(byKey.values());
+    cells.addAll(byPlan.values());
   }
 
   private void write(String text) throws IOException {

@@ -40,11 +40,13 @@ final class CellRow {
           "cost_left_out",
           "breaches",
           "rig_load_s",
-          "crew_load_s");
+          "crew_load_s",
+          "plan");
 
   private CellRow() {}
 
-  static List<String> of(Cell cell) {
+  static List<String> of(KeptCell kept) {
+    Cell cell = kept.cell();
     Outcome outcome = cell.outcome();
     List<Object> row = new ArrayList<>();
     row.add(cell.key().scenario());
@@ -74,6 +76,7 @@ final class CellRow {
     row.add(outcome.breaches());
     row.add(curve(outcome.rigLoad()));
     row.add(curve(outcome.crewLoad()));
+    row.add(kept.plan());
     return row.stream().map(String::valueOf).toList();
   }
 
@@ -86,7 +89,7 @@ final class CellRow {
    *
    * @throws IllegalArgumentException when it is none
    */
-  static Cell cell(List<String> row) {
+  static KeptCell cell(List<String> row) {
     if (row.size() != HEADS.size()) {
       throw new IllegalArgumentException(row.size() + " columns in place of " + HEADS.size());
     }
@@ -95,8 +98,7 @@ final class CellRow {
     double demand = number(in);
     Cell.Key key = new Cell.Key(scenario, demand, in.next(), large(in));
     long millis = large(in);
-    return new Cell(
-        key,
+    Outcome outcome =
         new Outcome(
             whole(in),
             whole(in),
@@ -111,8 +113,8 @@ final class CellRow {
             new DayCost(number(in), number(in), number(in), number(in), number(in)),
             whole(in),
             load(in),
-            load(in)),
-        millis);
+            load(in));
+    return new KeptCell(in.next(), new Cell(key, outcome, millis));
   }
 
   private static LoadCurve load(Iterator<String> in) {

@@ -18,7 +18,7 @@ import rigmorrow.model.change.ScenarioBatch;
 import rigmorrow.model.change.ScenarioMaker;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.scenario.FloorChange;
-import rigmorrow.model.scenario.Scenario;
+import rigmorrow.model.scenario.ScenarioChange;
 import rigmorrow.model.shot.Batch;
 
 /**
@@ -28,35 +28,36 @@ import rigmorrow.model.shot.Batch;
  */
 final class ScenarioCheck {
   private final PlacedScenario placed;
+  private final List<PlacedScenario.Placed> checked;
   private final List<Batch> batches;
 
   private ScenarioCheck(PlacedScenario placed, List<Batch> batches) {
     this.placed = placed;
+    this.checked = placed.toCheck();
     this.batches = batches;
   }
 
-  /** Tells what is wrong with a scenario; nothing where something was told of it before. */
+  /** Tells what is wrong with the changes of a scenario, each where nothing was told before. */
   static void tell(PlacedScenario placed, List<Batch> batches) {
-    if (placed.sound()) {
-      new ScenarioCheck(placed, batches).tell();
-    }
+    new ScenarioCheck(placed, batches).tell();
   }
 
   private void tell() {
-    Scenario scenario = placed.scenario();
+    List<ScenarioChange> changes = checked.stream().map(PlacedScenario.Placed::change).toList();
     Map<ChangeProblem, List<String>> days = new LinkedHashMap<>();
     Set<Floor> floors = new LinkedHashSet<>();
     for (Batch batch : batches) {
-      ScenarioBatch made = ScenarioMaker.of(batch, scenario.changes());
+      ScenarioBatch made = ScenarioMaker.of(batch, changes);
       String date = batch.shotList().date().toString();
       for (ChangeProblem problem : made.problems()) {
         days.computeIfAbsent(problem, key -> new ArrayList<>()).add(date);
       }
       floors.add(made.batch().floor());
     }
+    boolean whole = days.isEmpty() && placed.sound();
     days.forEach(this::tell);
-    boolean newRig = scenario.changes().stream().anyMatch(FloorChange.NewRig.class::isInstance);
-    if (days.isEmpty()) {
+    if (whole) {
+      boolean newRig = changes.stream().anyMatch(FloorChange.NewRig.class::isInstance);
       floors.stream()
           .limit(newRig ? floors.size() : 1)
           .map(ScenarioCheck::problem)
@@ -71,7 +72,7 @@ final class ScenarioCheck {
   }
 
   private void tell(ChangeProblem problem, List<String> dates) {
-    Cursor place = placed.change(problem.change());
+    Cursor place = checked.get(problem.change()).object();
     String field = problem.field();
     int dot = field.indexOf('.');
     if (dot > 0) {

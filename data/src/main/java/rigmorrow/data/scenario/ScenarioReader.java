@@ -106,26 +106,28 @@ public final class ScenarioReader {
     String name = scenario.get().unique("name", seen);
     if (name.equals(Scenario.BASE)) {
       scenario.refuse("name", "another name; this is the floor as it is");
+    } else if (Scenario.reserved(name)) {
+      scenario.refuse("name", "another name; this one is for what the program compares besides");
     }
     if (name.codePoints().anyMatch(Character::isISOControl) && !name.equals(Cursor.NO_TEXT)) {
       scenario.refuse("name", "a name on one line");
     }
-    List<Cursor> places = new ArrayList<>();
+    List<PlacedScenario.Placed> begun = new ArrayList<>();
     List<ScenarioChange> made =
         scenario.list(
             "changes",
             change -> {
-              places.add(change);
-              return changes.change(change);
+              ScenarioChange read = changes.change(change);
+              begun.add(new PlacedScenario.Placed(read, change, changes.fields(change).get(0)));
+              return read;
             });
-    Scenario read =
-        new Scenario(
-            name,
-            scenario.get().text("title", name),
-            made,
-            scenario.optionalObject("purchase", this::investment));
-    placed.add(new PlacedScenario(read, scenario, places, changes));
-    return read;
+    // Before its purchase is read: whatever is wrong with that, its changes are looked at.
+    placed.add(new PlacedScenario(scenario, begun));
+    return new Scenario(
+        name,
+        scenario.get().text("title", name),
+        made,
+        scenario.optionalObject("purchase", this::investment));
   }
 
   private Investment investment(Cursor purchase) {

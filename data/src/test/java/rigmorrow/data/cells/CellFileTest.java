@@ -14,14 +14,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rigmorrow.data.problem.InputException;
-import rigmorrow.data.samples.Samples;
 import rigmorrow.model.money.DayCost;
 import rigmorrow.model.outcome.Cell;
 import rigmorrow.model.outcome.LoadCurve;
 import rigmorrow.model.outcome.Outcome;
 
 class CellFileTest {
-  private static final RunHead HEAD = new RunHead("rigmorrow 1.0", "aa", "bb", "500 steps");
+  private static final RunHead HEAD = new RunHead("rigmorrow 1.0", "500 steps");
 
   @TempDir private Path folder;
   private Path file;
@@ -31,7 +30,7 @@ class CellFileTest {
     file = folder.resolve("cells.csv");
   }
 
-  private static Cell cell(String scenario, long seed) {
+  private static KeptCell cell(String scenario, long seed) {
     LoadCurve curve = new LoadCurve(LongStream.range(0, 48).boxed().toList());
     Outcome outcome =
         new Outcome(
@@ -49,12 +48,13 @@ class CellFileTest {
             0,
             curve,
             new LoadCurve(Collections.nCopies(48, 9L)));
-    return new Cell(new Cell.Key(scenario, -20, "2026-03-02", seed), outcome, 2003);
+    Cell cell = new Cell(new Cell.Key(scenario, -20, "2026-03-02", seed), outcome, 2003);
+    return new KeptCell(PlanDigest.plan("of " + scenario, seed), cell);
   }
 
-  private List<Cell> append(Cell... cells) throws Exception {
+  private List<KeptCell> append(KeptCell... cells) throws Exception {
     try (CellFile open = CellFile.open(file, HEAD)) {
-      for (Cell cell : cells) {
+      for (KeptCell cell : cells) {
         open.append(cell);
       }
       return open.cells();
@@ -63,8 +63,8 @@ class CellFileTest {
 
   @Test
   void readsBackWhatWasAppended() throws Exception {
-    List<Cell> cells = List.of(cell("a", 1), cell("with, comma and \"quotes\"", 2));
-    assertThat(append(cells.toArray(Cell[]::new))).isEmpty();
+    List<KeptCell> cells = List.of(cell("a", 1), cell("with, comma and \"quotes\"", 2));
+    assertThat(append(cells.toArray(KeptCell[]::new))).isEmpty();
     assertThat(append(cell("b", 1))).isEqualTo(cells);
     assertThat(append()).hasSize(3);
     assertThat(Files.readAllLines(file)).hasSize(5);
@@ -72,16 +72,16 @@ class CellFileTest {
 
   @Test
   void repairsAFileThatWasCutOffAnywhere() throws Exception {
-    List<Cell> cells = List.of(cell("a", 1), cell("b", 1));
-    append(cells.toArray(Cell[]::new));
+    List<KeptCell> cells = List.of(cell("a", 1), cell("b", 1));
+    append(cells.toArray(KeptCell[]::new));
     byte[] whole = Files.readAllBytes(file);
     int lines = 0;
     for (int length = 0; length <= whole.length; length += 1) {
       lines += length > 0 && whole[length - 1] == '\n' ? 1 : 0;
       Files.write(file, java.util.Arrays.copyOf(whole, length));
-      List<Cell> there = append(cell("c", 1));
+      List<KeptCell> there = append(cell("c", 1));
       assertThat(there).as("cut at " + length).isEqualTo(cells.subList(0, Math.max(0, lines - 2)));
-      List<Cell> all = new ArrayList<>(there);
+      List<KeptCell> all = new ArrayList<>(there);
       all.add(cell("c", 1));
       assertThat(append()).isEqualTo(all);
     }
@@ -91,7 +91,7 @@ class CellFileTest {
   void refusesCellsOfAnotherRun() throws Exception {
     append(cell("a", 1));
     String before = Files.readString(file);
-    RunHead other = new RunHead("rigmorrow 1.1", "aa", "bb", "2 s");
+    RunHead other = new RunHead("rigmorrow 1.1", "2 s");
     assertThatThrownBy(() -> CellFile.open(file, other))
         .isInstanceOf(InputException.class)
         .hasMessageContaining(
@@ -116,7 +116,7 @@ class CellFileTest {
     Files.writeString(file, Files.readString(file) + "a,b\n");
     assertThatThrownBy(() -> CellFile.open(file, HEAD))
         .hasMessageContaining("row 4")
-        .hasMessageContaining("2 columns in place of 27");
+        .hasMessageContaining("2 columns in place of 28");
     String broken = Files.readString(file).replace("a,b\n", "").replace(",2003,", ",soon,");
     Files.writeString(file, broken);
     assertThatThrownBy(() -> CellFile.open(file, HEAD)).hasMessageContaining("row 3");
@@ -211,31 +211,40 @@ class CellFileTest {
     String cut = Files.readString(file) + "c,0.0,x";
     Files.writeString(file, cut);
     assertThat(CellFile.read(file, HEAD))
-        .extracting(one -> one.key().scenario())
+        .extracting(one -> one.cell().key().scenario())
         .containsExactly("a", "b");
     assertThat(CellFile.read(file, HEAD)).hasSize(2);
     assertThat(file).hasContent(cut);
-    RunHead other = new RunHead("rigmorrow 1.0", "aa", "bb", "2 s");
+    RunHead other = new RunHead("rigmorrow 1.0", "2 s");
     assertThatThrownBy(() -> CellFile.read(file, other)).hasMessageContaining("effort");
   }
 
   @Test
-  void aRunIsKnownByWhatIsCompared() {
-    var batches = List.of(Samples.tinyBatch());
-    var study = Samples.tinyScenarios();
-    RunHead head = RunHead.of("p", study, List.of("x"), batches, "e");
-    assertThat(RunHead.of("p", study, List.of("x"), batches, "e")).isEqualTo(head);
-    assertThat(RunHead.of("p", study, List.of("x"), batches, "e").id())
-        .isEqualTo(head.id())
-        .isNotEqualTo(RunHead.of("p", study, List.of("x"), batches, "f").id())
+  void aFileIsNamedByProgramAndEffort() {
+    assertThat(HEAD.id())
+        .isEqualTo(new RunHead("rigmorrow 1.0", "500 steps").id())
+        .isNotEqualTo(new RunHead("rigmorrow 1.0", "501 steps").id())
+        .isNotEqualTo(new RunHead("rigmorrow 1.1", "500 steps").id())
         .matches("[0-9a-f]{16}");
-    assertThat(RunHead.of("p", study, List.of("y"), batches, "e").batches())
-        .isNotEqualTo(head.batches());
-    var fewer =
-        new rigmorrow.model.scenario.Study(
-            study.name(), study.terms(), study.scenarios().subList(0, 2), study.prices());
-    RunHead other = RunHead.of("p", fewer, List.of("x"), batches, "e");
-    assertThat(other.scenarios()).isNotEqualTo(head.scenarios());
-    assertThat(other.batches()).isEqualTo(head.batches());
+  }
+
+  /** What an earlier program has kept may be of use to that program. */
+  @Test
+  void leavesAFileOfAnEarlierVersionAsItIs() throws Exception {
+    String before =
+        "rigmorrow cells,1,program,rigmorrow 1.0,scenarios,aa,batches,bb,effort,500 steps\n";
+    Files.writeString(file, before);
+    assertThatThrownBy(() -> CellFile.open(file, HEAD))
+        .hasMessageContaining("row 1, version: '1'; accepted: 2; or another --out");
+    assertThatThrownBy(() -> CellFile.read(file, HEAD)).hasMessageContaining("version");
+    assertThat(file).hasContent(before);
+  }
+
+  @Test
+  void takesOnePlanOnce() throws Exception {
+    KeptCell one = cell("a", 1);
+    Cell.Key other = new Cell.Key("b", 0, "2026-03-03", 1);
+    append(one, new KeptCell(one.plan(), one.cell().as(other)), cell("a", 2));
+    assertThat(append()).containsExactly(one, cell("a", 2));
   }
 }

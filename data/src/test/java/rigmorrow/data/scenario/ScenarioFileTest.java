@@ -123,4 +123,57 @@ class ScenarioFileTest {
             "scenarios[1].changes[0].addRigLike.like: 't0'; accepted: rigs: t1 (did you mean t1?)"
                 + " (on 2026-11-26 and 1 other day)");
   }
+
+  @Test
+  void tellsProblemsOfEveryKindAtOnce() {
+    String text =
+        """
+        version: 1
+        name: x
+        money: {interestPercent: 4, workingDaysPerYear: 400}
+        scenarios:
+          - name: a
+            purchase: {price: -1, lifeYears: 2}
+            changes:
+              - removeRig: {rig: t0}
+              - addKitUnits: {kit: head, units: 0}
+              - removeRig: {rig: t7}
+          - {name: a, changes: [{addRigLike: {like: t8, id: t9}}]}
+          - {name: as-it-is, changes: [{addOperatorLike: {like: nobody, id: o9}}]}
+        prices: {rigs: [{id: t6, price: 1, lifeYears: 0}]}
+        """;
+    assertThat(told(text, DAYS))
+        .extracting(problem -> problem.where() + " " + problem.value())
+        .containsExactly(
+            "money.workingDaysPerYear 400",
+            "scenarios[0].purchase.price -1",
+            "scenarios[0].changes[0].removeRig.rig t0",
+            "scenarios[0].changes[1].addKitUnits.units 0",
+            "scenarios[0].changes[2].removeRig.rig t7",
+            "scenarios[1].name a",
+            "scenarios[1].changes[0].addRigLike.like t8",
+            "scenarios[2].name as-it-is",
+            "scenarios[2].changes[0].addOperatorLike.like nobody",
+            "prices.rigs[0].id t6",
+            "prices.rigs[0].lifeYears 0");
+  }
+
+  /** Who mends the first would find the second right. */
+  @Test
+  void blamesNoChangeForANameThatARefusedOneBrings() {
+    String text =
+        """
+        version: 1
+        name: x
+        money: {interestPercent: 4}
+        scenarios:
+          - name: a
+            changes:
+              - addRigLike: {like: t1, id: 9}
+              - removeRig: {rig: "9"}
+        """;
+    assertThat(told(text, DAYS))
+        .extracting(InputProblem::where)
+        .containsExactly("scenarios[0].changes[0].addRigLike.id");
+  }
 }

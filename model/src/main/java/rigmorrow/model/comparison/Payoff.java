@@ -25,16 +25,16 @@ public record Payoff(Interval savedPerDay, int workingDaysPerYear, @Nullable Inv
     SAVES,
     /** It costs more than it saves, even with nothing bought. */
     COSTS_MORE,
-    /** It saves enough to pay back, at both ends of the interval. */
+    /** It pays back within its life with its interest, at both ends of the interval. */
     PAYS_BACK,
-    /** It saves, but at the lower end less than it costs to keep. */
+    /** It does so at the upper end only, so what it is worth may be below 0. */
     MAY_PAY_BACK,
-    /** What it saves does not pay what it costs to keep. */
+    /** It does so at neither end: what it is worth is below 0. */
     NEVER_PAYS_BACK
   }
 
   /**
-   * Years until the price is saved.
+   * Years until a price is saved.
    *
    * @param soonest at the upper end of what is saved; empty for never
    * @param middle at the mean; empty for never
@@ -55,21 +55,21 @@ public record Payoff(Interval savedPerDay, int workingDaysPerYear, @Nullable Inv
     if (savedPerDay.holdsZero()) {
       return Verdict.NO_DIFFERENCE;
     }
-    if (savedPerDay.high() < 0) {
-      return purchase == null ? Verdict.COSTS_MORE : Verdict.NEVER_PAYS_BACK;
+    Years years = payback();
+    if (years == null) {
+      return savedPerDay.high() < 0 ? Verdict.COSTS_MORE : Verdict.SAVES;
     }
-    if (purchase == null) {
-      return Verdict.SAVES;
-    }
-    Interval net = savedPerYear().plus(-purchase.runningPerYear());
-    if (net.high() <= 0) {
+    if (years.soonest().isEmpty()) {
       return Verdict.NEVER_PAYS_BACK;
     }
-    return net.low() <= 0 ? Verdict.MAY_PAY_BACK : Verdict.PAYS_BACK;
+    return years.latest().isEmpty() ? Verdict.MAY_PAY_BACK : Verdict.PAYS_BACK;
   }
 
-  /** Simple payback; empty without a purchase. */
-  public @Nullable Years payback() {
+  /**
+   * Payback without interest, whether or not the purchase lasts that long; null without one. For
+   * programs only: people are told {@link #payback()}.
+   */
+  public @Nullable Years simplePayback() {
     Investment bought = purchase;
     return bought == null
         ? null
@@ -79,8 +79,12 @@ public record Payoff(Interval savedPerDay, int workingDaysPerYear, @Nullable Inv
             bought.paybackYears(savedPerYear().low()));
   }
 
-  /** Payback with interest, within the purchase's life; empty without a purchase. */
-  public @Nullable Years discountedPayback() {
+  /**
+   * The one payback that people are told: with the interest of the purchase, if it has any, and
+   * within its life. An end is empty where what the purchase is worth is below 0 there; null
+   * without a purchase.
+   */
+  public @Nullable Years payback() {
     Investment bought = purchase;
     return bought == null
         ? null

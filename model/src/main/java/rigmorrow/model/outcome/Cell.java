@@ -27,4 +27,9 @@ public record Cell(Key key, Outcome outcome, long millis) {
       demandPercent = demandPercent == 0 ? 0 : demandPercent;
     }
   }
+
+  /** The same plan under another name. */
+  public Cell as(Key other) {
+    return new Cell(other, outcome, millis);
+  }
 }

@@ -18,10 +18,18 @@ public record Scenario(
   /** Name of the floor as it is. */
   public static final String BASE = "as-it-is";
 
+  /** Name of the floor as it is, planned once more with other seeds. */
+  public static final String AGAIN = "as-it-is-again";
+
   public Scenario {
     Require.text("scenario.name", name);
     Require.text("scenario.title", title);
     changes = List.copyOf(changes);
+  }
+
+  /** True for names that no scenario of anybody's own may have, besides {@link #BASE}. */
+  public static boolean reserved(String name) {
+    return name.equals(AGAIN) || name.startsWith(SmallChanges.PREFIX);
   }
 
   /** The floor as it is. */

@@ -1,6 +1,7 @@
 package rigmorrow.model.scenario;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -13,7 +14,8 @@ import rigmorrow.model.money.Investment;
 
 /** Every small change to a floor: one more of each thing. */
 public final class SmallChanges {
-  private static final String PREFIX = "one-more:";
+  /** What the names of all of them begin with, and no other name may. */
+  static final String PREFIX = "one-more:";
 
   private SmallChanges() {}
 
@@ -27,7 +29,21 @@ public final class SmallChanges {
     floor.rigs().forEach(rig -> all.add(rig(floor, rig, prices.rigs().get(rig.id()))));
     floor.crew().forEach(one -> all.add(operator(floor, one)));
     floor.kits().forEach(kit -> all.add(unit(kit, prices.kits().get(kit.id()))));
-    return all;
+    return distinct(all);
+  }
+
+  /** A rig, an operator and a kit may have one id; the later ones get a number then. */
+  private static List<Scenario> distinct(List<Scenario> all) {
+    Set<String> taken = all.stream().map(Scenario::name).collect(Collectors.toSet());
+    Set<String> seen = new HashSet<>();
+    List<Scenario> distinct = new ArrayList<>();
+    for (Scenario one : all) {
+      String name = seen.contains(one.name()) ? free(one.name(), taken) : one.name();
+      seen.add(name);
+      taken.add(name);
+      distinct.add(new Scenario(name, one.title(), one.changes(), one.purchase()));
+    }
+    return distinct;
   }
 
   /**

@@ -123,16 +123,45 @@ class ComparisonTest {
     Interval saved = payoff.savedPerDay();
     assertThat(saved.middle()).isCloseTo(50, within(1e-9));
     assertThat(payoff.verdict()).isEqualTo(Verdict.PAYS_BACK);
-    assertThat(payoff.payback().middle().orElseThrow()).isCloseTo(12_000 / 9000.0, within(1e-9));
-    assertThat(payoff.payback().soonest().orElseThrow())
+    assertThat(payoff.simplePayback().middle().orElseThrow())
+        .isCloseTo(12_000 / 9000.0, within(1e-9));
+    assertThat(payoff.simplePayback().soonest().orElseThrow())
         .isCloseTo(12_000 / (200 * saved.high() - 1000), within(1e-9));
-    assertThat(payoff.payback().latest().orElseThrow())
+    assertThat(payoff.simplePayback().latest().orElseThrow())
         .isCloseTo(12_000 / (200 * saved.low() - 1000), within(1e-9));
     assertThat(payoff.netPresentValue().middle())
         .isCloseTo(9000 * 3.169865446 - 12_000, within(1e-3));
     assertThat(payoff.netPresentValue().low()).isLessThan(payoff.netPresentValue().high());
-    assertThat(payoff.discountedPayback().middle().orElseThrow())
-        .isGreaterThan(payoff.payback().middle().orElseThrow());
+    // 9,000 in a year are worth 8,181.82 at its end and 7,438.02 a year later.
+    assertThat(payoff.payback().middle().orElseThrow())
+        .isCloseTo(1 + (12_000 - 8181.8182) / 7438.0165, within(1e-6));
+  }
+
+  @Test
+  void countsNoInterestWhereThereIsNone() {
+    Payoff payoff = payoff(new Investment(12_000, 4, 0, 1000), 50, 50);
+    assertThat(payoff.payback()).isEqualTo(payoff.simplePayback());
+    assertThat(payoff.payback().middle().orElseThrow()).isCloseTo(12_000 / 9000.0, within(1e-9));
+  }
+
+  /** 200 days a year, 1,000 to keep it, 4 years at 10 %: 1 a year is worth 3.16987 today. */
+  @Test
+  void judgesByWhatItIsWorthWithItsInterest() {
+    Investment rig = new Investment(12_000, 4, 10, 1000);
+    // (200 x 24 - 1,000) x 3.16987 = 12,045: above the price by little; 23 a day are below it.
+    assertThat(payoff(rig, 24, 24).verdict()).isEqualTo(Verdict.PAYS_BACK);
+    assertThat(payoff(rig, 24, 24).netPresentValue().low()).isCloseTo(45.49, within(0.01));
+    assertThat(payoff(rig, 23, 23).verdict()).isEqualTo(Verdict.NEVER_PAYS_BACK);
+    assertThat(payoff(rig, 23, 23).netPresentValue().high()).isCloseTo(-588.48, within(0.01));
+    // Without interest it would be back in 3.3 of its 4 years.
+    assertThat(payoff(rig, 23, 23).simplePayback().middle().orElseThrow()).isLessThan(4);
+    Payoff may = payoff(rig, 20, 28, 20, 28);
+    assertThat(may.verdict()).isEqualTo(Verdict.MAY_PAY_BACK);
+    assertThat(may.netPresentValue().low()).isNegative();
+    assertThat(may.netPresentValue().high()).isPositive();
+    // A worth of its own: what keeping it saves pays it back though no day is cheaper.
+    Investment frugal = new Investment(3000, 4, 10, -2000);
+    assertThat(payoff(frugal, -2, -2).verdict()).isEqualTo(Verdict.PAYS_BACK);
   }
 
   @Test
@@ -145,7 +174,7 @@ class ComparisonTest {
     assertThat(payoff(rig, 0, 0, 0).verdict()).isEqualTo(Verdict.NO_DIFFERENCE);
     assertThat(payoff(null, 4, 5, 6).verdict()).isEqualTo(Verdict.SAVES);
     assertThat(payoff(rig, 1, 2, 3).verdict()).isEqualTo(Verdict.NEVER_PAYS_BACK);
-    assertThat(payoff(rig, 3, 5, 8, 4).verdict()).isEqualTo(Verdict.MAY_PAY_BACK);
+    assertThat(payoff(rig, 3, 5, 8, 4).verdict()).isEqualTo(Verdict.NEVER_PAYS_BACK);
     assertThat(payoff(rig, 500).verdict()).isEqualTo(Verdict.TOO_FEW_DAYS);
   }
 

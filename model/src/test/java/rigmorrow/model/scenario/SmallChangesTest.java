@@ -11,6 +11,7 @@ import rigmorrow.model.FloorFixtures;
 import rigmorrow.model.change.ScenarioBatch;
 import rigmorrow.model.change.ScenarioMaker;
 import rigmorrow.model.floor.Floor;
+import rigmorrow.model.floor.Operator;
 import rigmorrow.model.money.Investment;
 import rigmorrow.model.money.MoneyTerms;
 import rigmorrow.model.shot.Batch;
@@ -41,6 +42,29 @@ class SmallChangesTest {
       assertThat(made.problems()).isEmpty();
       assertThat(made.batch().floor()).isNotEqualTo(floor);
     }
+  }
+
+  /** A rig's id may be an operator's too; the two are compared side by side. */
+  @Test
+  void haveNamesThatDiffer() {
+    Floor same =
+        floor.withCrew(
+            floor.crew().stream()
+                .map(
+                    one ->
+                        new Operator(
+                            one.id().equals("ann") ? "table" : one.id(),
+                            one.name(),
+                            one.skills(),
+                            one.shifts(),
+                            one.breaks(),
+                            one.closed()))
+                .toList());
+    assertThat(SmallChanges.of(same, Study.Prices.NONE))
+        .extracting(Scenario::name)
+        .startsWith("one-more:table", "one-more:platform", "one-more:table.2")
+        .doesNotHaveDuplicates()
+        .allMatch(Scenario::reserved);
   }
 
   @Test

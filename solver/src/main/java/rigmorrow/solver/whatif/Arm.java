@@ -17,9 +17,6 @@ import rigmorrow.model.scenario.ScenarioChange;
  */
 public record Arm(
     String scenario, double demandPercent, List<ScenarioChange> changes, long seedShift) {
-  /** Name of the floor as it is, planned once more with other seeds. */
-  public static final String AGAIN = "as-it-is-again";
-
   private static final long OTHER_SEEDS = 1_000_000;
 
   public Arm {
@@ -44,6 +41,6 @@ public record Arm(
 
   /** The floor as it is with other seeds: what it differs from the base by is luck. */
   public static Arm again() {
-    return new Arm(AGAIN, 0, List.of(), OTHER_SEEDS);
+    return new Arm(Scenario.AGAIN, 0, List.of(), OTHER_SEEDS);
   }
 }

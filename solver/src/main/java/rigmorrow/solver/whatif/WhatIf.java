@@ -62,25 +62,19 @@ public final class WhatIf {
     Require.distinct("arms", arms, arm -> arm.scenario() + " " + arm.demandPercent());
   }
 
-  /** One cell that is to be planned. */
-  private record Task(Arm arm, Past past, long seed) {
-    Cell.Key key() {
-      return new Cell.Key(arm.scenario(), arm.demandPercent(), past.name(), seed);
-    }
-  }
-
   /** Keys of all cells, in the order they are planned. */
   public List<Cell.Key> keys() {
-    return tasks().stream().map(Task::key).toList();
+    return tasks().stream().map(CellTask::key).toList();
   }
 
-  private List<Task> tasks() {
-    List<Task> tasks = new ArrayList<>();
+  /** All cells, in the order they are planned. */
+  public List<CellTask> tasks() {
+    List<CellTask> tasks = new ArrayList<>();
     for (int number = 0; number < batches.size(); number++) {
       for (int seed = 1; seed <= seeds; seed++) {
         for (int turn = 0; turn < arms.size(); turn++) {
           Arm arm = arms.get((turn + number + seed - 1) % arms.size());
-          tasks.add(new Task(arm, batches.get(number), seed));
+          tasks.add(new CellTask(arm, batches.get(number), seed));
         }
       }
     }
@@ -94,8 +88,8 @@ public final class WhatIf {
    * @return true when all cells are there, false when the listener ended it
    */
   public boolean run(Set<Cell.Key> known, WhatIfListener listener) {
-    List<Task> tasks = tasks();
-    Queue<Task> waiting = new ConcurrentLinkedQueue<>();
+    List<CellTask> tasks = tasks();
+    Queue<CellTask> waiting = new ConcurrentLinkedQueue<>();
     tasks.stream().filter(task -> !known.contains(task.key())).forEach(waiting::add);
     doneBefore = tasks.size() - waiting.size();
     done = doneBefore;
@@ -136,9 +130,9 @@ public final class WhatIf {
     }
   }
 
-  private void work(Queue<Task> waiting, int all, WhatIfListener listener) {
+  private void work(Queue<CellTask> waiting, int all, WhatIfListener listener) {
     try {
-      Task task = waiting.poll();
+      CellTask task = waiting.poll();
       while (task != null && !failed && !listener.stopRequested()) {
         plan(task, all, listener);
         task = waiting.poll();
@@ -149,16 +143,15 @@ public final class WhatIf {
     }
   }
 
-  private void plan(Task task, int all, WhatIfListener listener) {
+  private void plan(CellTask task, int all, WhatIfListener listener) {
     long start = System.nanoTime();
-    ScenarioBatch made = ScenarioMaker.of(task.past.batch(), task.arm.changes());
+    ScenarioBatch made = ScenarioMaker.of(task.past().batch(), task.arm().changes());
     if (!made.problems().isEmpty()) {
       throw new IllegalArgumentException(
-          task.arm.scenario() + " on " + task.past.name() + ": " + made.problems());
+          task.arm().scenario() + " on " + task.past().name() + ": " + made.problems());
     }
-    long seed = task.seed + task.arm.seedShift();
     Optional<Plan> plan =
-        planner.plan(made.batch(), seed, () -> failed || listener.stopRequested());
+        planner.plan(made.batch(), task.searchSeed(), () -> failed || listener.stopRequested());
     if (plan.isPresent()) {
       Outcome outcome = Outcome.of(made, plan.get(), pay);
       long millis = Math.round((System.nanoTime() - start) / NANOS_PER_MILLI);

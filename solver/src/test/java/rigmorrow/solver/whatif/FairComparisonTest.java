@@ -125,8 +125,8 @@ class FairComparisonTest {
 
   @Test
   void otherSeedsMakeNoDifferenceThatCanBeShown() {
-    assertThat(outcomes(Arm.AGAIN)).isNotEqualTo(outcomes(Scenario.BASE));
-    assertThat(dearer(Arm.AGAIN).holdsZero()).isTrue();
+    assertThat(outcomes(Scenario.AGAIN)).isNotEqualTo(outcomes(Scenario.BASE));
+    assertThat(dearer(Scenario.AGAIN).holdsZero()).isTrue();
   }
 
   @Test

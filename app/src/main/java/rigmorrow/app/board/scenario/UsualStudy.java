@@ -111,12 +111,12 @@ final class UsualStudy {
   }
 
   private Scenario demand(double percent, @Nullable Investment purchase) {
-    String size = FigureText.decimal(Math.abs(percent)).replaceAll("\\.0$", "");
+    String size = FigureText.percent(Math.abs(percent));
     Require.that(percent != 0, "percent", "0", "more or fewer jobs than there were");
     boolean more = percent > 0;
     return made(
-        (more ? "more-" : "fewer-") + size,
-        size + " % " + (more ? "more" : "fewer") + " jobs",
+        (more ? "more-" : "fewer-") + size.replace(" %", ""),
+        size + " " + (more ? "more" : "fewer") + " jobs",
         new DemandChange.MoreJobs(percent, 1),
         purchase);
   }

@@ -9,6 +9,7 @@ import rigmorrow.app.files.RefusedException;
 import rigmorrow.app.whatif.Comparison;
 import rigmorrow.app.whatif.PastDays;
 import rigmorrow.app.whatif.RunSettings;
+import rigmorrow.app.whatif.plans.PlanNames;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
 import rigmorrow.model.scenario.Study;
@@ -18,6 +19,7 @@ import rigmorrow.solver.whatif.Past;
 final class ComparisonMaker {
   private final ComparisonStore store;
   private final String program;
+  private final PlanNames names = new PlanNames();
 
   /**
    * @param program name and version
@@ -41,7 +43,7 @@ final class ComparisonMaker {
     if (settings.oneMore()) {
       PastDays.checkSmallChanges(Path.of("days"), days, study);
     }
-    return new Comparison(study, days, settings, program);
+    return new Comparison(study, days, settings, program, names);
   }
 
   private static boolean nothing(Study study, RunSettings settings) {
@@ -81,21 +83,23 @@ final class ComparisonMaker {
   }
 
   /**
-   * What an earlier comparison has left.
+   * What earlier comparisons have left.
    *
    * @param run null for nothing
    * @param note what there is to say of it; mostly empty
    */
   record Earlier(@Nullable ComparisonRun run, String note) {}
 
-  /** What an earlier comparison of the same in the same way has left. */
+  /**
+   * What earlier comparisons in the same way have left of the same plans, whatever else they had.
+   */
   Earlier earlier(Study study, List<Past> days, RunSettings settings) {
     if (nothing(study, settings)) {
       return new Earlier(null, "");
     }
     Comparison comparison;
     try {
-      comparison = new Comparison(study, days, settings, program);
+      comparison = new Comparison(study, days, settings, program, names);
     } catch (RefusedException e) {
       // Too large with these settings, so there was none; others may be chosen before it begins.
       return new Earlier(null, "");

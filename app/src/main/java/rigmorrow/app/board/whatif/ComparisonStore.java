@@ -21,8 +21,9 @@ import rigmorrow.data.problem.InputException;
 
 /**
  * The folder in which a board keeps what it compares: the scenarios that were chosen last, how they
- * were compared last, and the cells of every comparison, each in a file of its own. So whoever
- * comes back to earlier scenarios finds their plans again.
+ * were compared last, and the cells of all comparisons, one file for each program and effort. So
+ * whoever comes back to a scenario finds its plans again, whatever it is compared with. Files of an
+ * earlier program are left as they are.
  */
 final class ComparisonStore {
   private static final Logger LOG = LoggerFactory.getLogger(ComparisonStore.class);
@@ -118,7 +119,10 @@ final class ComparisonStore {
     }
   }
 
-  /** Where the cells of a comparison are kept; its folder is made when it is not there. */
+  /**
+   * Where cells made as this comparison makes them are kept; its folder is made when it is not
+   * there.
+   */
   Path cells(Comparison comparison) throws IOException {
     Files.createDirectories(folder);
     return folder.resolve("cells-" + comparison.head().id() + ".csv");

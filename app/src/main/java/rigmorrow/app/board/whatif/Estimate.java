@@ -2,6 +2,7 @@ package rigmorrow.app.board.whatif;
 
 import java.util.List;
 import java.util.OptionalLong;
+import rigmorrow.app.report.Counted;
 import rigmorrow.app.report.Durations;
 import rigmorrow.app.whatif.Comparison;
 import rigmorrow.model.outcome.Cell;
@@ -21,19 +22,30 @@ public record Estimate(int plans, int known, OptionalLong seconds, String senten
     int left = comparison.plans() - known.size();
     OptionalLong seconds = comparison.secondsLeft(known);
     StringBuilder sentence = new StringBuilder(comparison.inWords()).append(". ");
-    if (!known.isEmpty()) {
-      sentence.append(
-          left == 0 ? "All of them are there already. " : known.size() + " are there already. ");
-    }
     if (!kept.fault().isEmpty()) {
       sentence.append(kept.note()).append(' ');
     }
-    if (left > 0) {
+    if (left == 0) {
+      sentence.append("All of them are there already, so nothing is left to plan.");
+    } else if (known.isEmpty()) {
       sentence.append(
           seconds.isPresent()
               ? "That takes about " + Durations.left(seconds.getAsLong()) + "."
               : "How long a plan of so many steps takes is known after the first.");
+    } else {
+      sentence.append(
+          "Of %d plans %s there already; to make the other %d takes about %s."
+              .formatted(
+                  comparison.plans(),
+                  Counted.of(known.size(), "is", "are"),
+                  left,
+                  Durations.left(seconds.orElse(0))));
+      if (comparison.timed()) {
+        sentence.append(
+            " Plans that time stops had the machine as it was when they were made; steps make them"
+                + " the same at any time.");
+      }
     }
-    return new Estimate(comparison.plans(), known.size(), seconds, sentence.toString().strip());
+    return new Estimate(comparison.plans(), known.size(), seconds, sentence.toString());
   }
 }

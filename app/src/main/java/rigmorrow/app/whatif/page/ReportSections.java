@@ -114,18 +114,21 @@ final class ReportSections {
       facts.add(List.of("Price", money.amount(purchase.price())));
       facts.add(List.of("Life", Counted.of(purchase.lifeYears(), "year")));
       facts.add(List.of("To keep", money.amount(purchase.runningPerYear()) + " a year"));
-      facts.add(List.of("Interest", FigureText.decimal(purchase.interestPercent()) + " %"));
+      facts.add(List.of("Interest", FigureText.percent(purchase.interestPercent())));
       facts.add(
           List.of("Price, interest and keeping", money.amount(purchase.costPerYear()) + " a year"));
       result
           .payoff()
           .filter(payoff -> compared.hasMoney())
-          .map(Payoff::discountedPayback)
-          .ifPresent(
-              years -> facts.add(List.of("Payback with interest", MoneyText.payback(years))));
+          .map(Payoff::payback)
+          .ifPresent(years -> facts.add(List.of(payback(purchase), MoneyText.payback(years))));
     }
     facts.add(List.of("Days compared", "" + result.batches()));
     return facts;
+  }
+
+  private static String payback(Investment purchase) {
+    return purchase.interestPercent() == 0 ? "Payback, no interest" : "Payback with interest";
   }
 
   private ReportDocument.FigureTable table(ScenarioResult result) {
@@ -177,7 +180,7 @@ final class ReportSections {
             .toList();
     return demands.stream().allMatch(demand -> demand.years().soonest().isEmpty())
         ? null
-        : charts.payback(demands, purchase.lifeYears());
+        : charts.payback(demands, purchase);
   }
 
   private Payoff.Years years(Interval saved, Investment purchase) {
@@ -193,7 +196,6 @@ final class ReportSections {
     if (percent == 0) {
       return "demand as it was";
     }
-    String size = FigureText.decimal(Math.abs(percent)).replaceAll("\\.0$", "");
-    return size + " % " + (percent > 0 ? "more" : "fewer") + " jobs";
+    return FigureText.percent(Math.abs(percent)) + " " + (percent > 0 ? "more" : "fewer") + " jobs";
   }
 }

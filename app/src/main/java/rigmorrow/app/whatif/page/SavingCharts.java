@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
 import rigmorrow.app.print.Drawing;
+import rigmorrow.app.whatif.FigureText;
 import rigmorrow.app.whatif.MoneyText;
 import rigmorrow.model.comparison.Difference;
 import rigmorrow.model.comparison.Figure;
 import rigmorrow.model.comparison.Pair;
 import rigmorrow.model.comparison.Payoff;
 import rigmorrow.model.comparison.ScenarioResult;
+import rigmorrow.model.money.Investment;
 import rigmorrow.model.statistic.Interval;
 import rigmorrow.model.statistic.Percentiles;
 
@@ -108,13 +110,15 @@ final class SavingCharts {
   }
 
   /** How payback depends on demand; some demand pays back. */
-  LaneChart payback(List<Demand> demands, int lifeYears) {
-    double most = lifeYears;
-    for (Demand demand : demands) {
-      Payoff.Years years = demand.years();
-      most = Math.max(most, Math.min(2.0 * lifeYears, years.latest().orElse(0)));
-    }
-    Scale scale = new Scale(0, Scale.around(0, most).high());
+  LaneChart payback(List<Demand> demands, Investment purchase) {
+    int lifeYears = purchase.lifeYears();
+    String saved =
+        purchase.interestPercent() == 0
+            ? "the price is saved, without interest"
+            : "the price and its "
+                + FigureText.percent(purchase.interestPercent())
+                + " interest are saved";
+    Scale scale = new Scale(0, Scale.around(0, lifeYears).high());
     List<LaneChart.Lane> lanes = new ArrayList<>();
     for (Demand demand : demands) {
       Drawing life = new Drawing();
@@ -122,8 +126,8 @@ final class SavingCharts {
       List<Layer> layers = new ArrayList<>(List.of(grid(scale), Layer.of(life, Ink.MARK)));
       Payoff.Years years = demand.years();
       if (years.soonest().isPresent()) {
-        boolean never = years.latest().isEmpty() || years.latest().getAsDouble() > scale.high();
-        double latest = never ? scale.high() : years.latest().getAsDouble();
+        boolean never = years.latest().isEmpty();
+        double latest = years.latest().orElse(scale.high());
         double middle = years.middle().orElse(latest);
         layers.addAll(
             whisker(scale, new Interval(middle, years.soonest().getAsDouble(), latest, 2)));
@@ -135,8 +139,8 @@ final class SavingCharts {
     }
     return chart(
         "Payback by demand",
-        ": years until the price is saved, with its interval; a line at the end of its life",
-        "years until the price is saved, with intervals; the line is the end of its life",
+        ": years until " + saved + ", with its interval; a line at the end of its life",
+        "years until " + saved + ", with intervals; the line is the end of its life",
         scale,
         MoneyText::tick,
         lanes);

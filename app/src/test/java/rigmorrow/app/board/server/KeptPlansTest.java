@@ -28,7 +28,7 @@ import rigmorrow.data.demo.Demo;
 @Timeout(120)
 class KeptPlansTest {
   private static final int PLANS = 12;
-  private static final String DAMAGED = "row 15: 'a,b'; accepted: a cell: 2 columns in place of 27";
+  private static final String DAMAGED = "row 15: 'a,b'; accepted: a cell: 2 columns in place of 28";
 
   @TempDir static Path past;
   @TempDir Path folder;

@@ -135,6 +135,29 @@ class WhatIfTest {
   }
 
   @Test
+  void tellsProblemsOfEveryKindOfAFileAtOnce() throws Exception {
+    try (TestBoard board = open()) {
+      String bad =
+          "version: 1\nname: x\nmoney: {interestPercent: 5}\nscenarios:\n"
+              + "  - {name: a, purchase: {price: -5, lifeYears: 3}, changes: [{removeRig: {rig: R9}}]}\n"
+              + "  - {name: a, changes: [{removeRig: {rig: R8}}]}\n";
+      JsonNode refused =
+          json(board.dropAt("/api/whatif/scenarios", "bad.yaml", bad.getBytes(UTF_8)));
+      assertThat(refused.at("/refused/problems").findValuesAsText("where"))
+          .containsExactly(
+              "scenarios[0].purchase.price",
+              "scenarios[0].changes[0].removeRig.rig",
+              "scenarios[1].name",
+              "scenarios[1].changes[0].removeRig.rig");
+      assertThat(refused.at("/refused/problems").findValuesAsText("value"))
+          .containsExactly("-5", "R9", "a", "R8");
+      assertThat(refused.at("/refused/problems").findValuesAsText("accepted"))
+          .noneMatch(String::isEmpty);
+      assertThat(refused.path("scenarios").isNull()).isTrue();
+    }
+  }
+
+  @Test
   void makesTheUsualChangesAsAFileThatTheCommandReads() throws Exception {
     try (TestBoard board = open()) {
       for (String change :
@@ -254,7 +277,7 @@ class WhatIfTest {
       String html = new String(board.get("/api/whatif/report/report.html").body(), UTF_8);
       assertThat(html).contains(report.path("title").asText(), "All figures");
       String known = json(compare(board, "estimate", STEPS)).path("sentence").asText();
-      assertThat(known).endsWith("All of them are there already.");
+      assertThat(known).endsWith("All of them are there already, so nothing is left to plan.");
     }
   }
 

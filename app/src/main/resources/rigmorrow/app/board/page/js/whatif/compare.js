@@ -1,18 +1,23 @@
 /** How the scenarios are compared: effort, seeds, what besides; start, follow, stop. */
 
-import {send} from '../base/api.js';
+import {Refusal, send} from '../base/api.js';
 import {byId, el, fill, icon} from '../base/dom.js';
 import {tell} from '../base/bus.js';
 import {say} from '../base/live.js';
 import {failureLine, orSay} from './problems.js';
+import {settled} from './scenarios.js';
 
 const WAIT_MILLIS = 350;
+const CONFLICT = 409;
+const LOCKED = 423;
 
 /** @type {any} the WhatIfView that is drawn */
 let look = null;
 let state = 'NONE';
 let timer = 0;
 let turn = 0;
+/** Asks for what there is now. */
+let again = () => {};
 
 /** What the form says; null while it says nothing that can be sent. */
 function wish() {
@@ -37,19 +42,46 @@ function estimate() {
   clearTimeout(timer);
   byId('effort-seconds').disabled = !byId('effort-by-seconds').checked;
   byId('effort-steps').disabled = byId('effort-by-seconds').checked;
+  const mine = ++turn;
   timer = window.setTimeout(async () => {
-    const mine = ++turn;
+    await settled();
+    if (mine !== turn) {
+      return;
+    }
     const body = wish();
     const line = byId('estimate');
     if (state === 'RUNNING' || body === null) {
       line.textContent = look?.scenarios ? '' : 'Choose scenarios first.';
       return;
     }
-    const answer = await orSay('compare-failure', () => send('/api/whatif/estimate', body));
+    const answer = await orSay('compare-failure', () => estimated(body, mine));
     if (mine === turn && state !== 'RUNNING') {
       line.textContent = answer?.sentence ?? '';
     }
   }, WAIT_MILLIS);
+}
+
+/**
+ * What it would take. That another tab has chosen other scenarios, or has begun a comparison, is no failure: what there
+ * is then is drawn, and asked about, when it comes. Nor is anything that was asked before something else.
+ *
+ * @param {any} body of the request
+ * @param {number} mine turn of the question
+ * @returns {Promise<any>} null where there is no answer any more
+ */
+async function estimated(body, mine) {
+  try {
+    return await send('/api/whatif/estimate', body);
+  } catch (failure) {
+    const overtaken = failure instanceof Refusal && (failure.status === CONFLICT || failure.status === LOCKED);
+    if (overtaken) {
+      again();
+    }
+    if (overtaken || mine !== turn) {
+      return null;
+    }
+    throw failure;
+  }
 }
 
 /**
@@ -60,6 +92,7 @@ function estimate() {
  * @param {(progress: any) => void} follow takes a ComparisonView
  */
 export function comparePanel(take, ask, follow) {
+  again = ask;
   const start = async event => {
     event.preventDefault();
     const body = wish();

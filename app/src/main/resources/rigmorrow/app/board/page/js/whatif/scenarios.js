@@ -11,6 +11,13 @@ import {failureLine, orSay, problemTable} from './problems.js';
 /** @type {any} the WhatIfView that is drawn */
 let look = null;
 let busy = false;
+/** @type {Promise<void>} resolved when no change of the scenarios is under way */
+let choosing = Promise.resolve();
+
+/** Waits until no change of the scenarios is under way: what is asked about the old ones meanwhile would be refused. */
+export function settled() {
+  return choosing;
+}
 
 /** Sends something that changes the scenarios, and takes what there is then. */
 async function choose(work) {
@@ -18,6 +25,10 @@ async function choose(work) {
     return false;
   }
   busy = true;
+  let over = () => {};
+  choosing = new Promise(resolve => {
+    over = resolve;
+  });
   try {
     const answer = await orSay('scenario-failure', work);
     if (answer === null) {
@@ -30,6 +41,7 @@ async function choose(work) {
     return answer.refused === null;
   } finally {
     busy = false;
+    over();
   }
 }
 

@@ -1,4 +1,4 @@
-package rigmorrow.app.whatif;
+package rigmorrow.app.whatif.plans;
 
 import java.util.List;
 import rigmorrow.model.outcome.Cell;

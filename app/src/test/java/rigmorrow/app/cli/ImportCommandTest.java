@@ -61,6 +61,22 @@ class ImportCommandTest {
     assertThat(ran.err().strip()).isEqualTo("only checked; --out writes the list");
   }
 
+  /**
+   * Written by an old program: in code page 850, ae is byte 91, which Windows-1252 has as a quote.
+   */
+  @Test
+  void readsTheCharacterSetThatIsNamed() throws IOException {
+    byte[] old = DANISH.replace("Længde", "Laengde").getBytes(Charset.forName("ibm850"));
+    Files.write(folder.resolve("old.csv"), old);
+    Ran named = run("old.csv", "--charset", "ibm850");
+    assertThat(named.exitCode()).as(named.err()).isZero();
+    assertThat(named.out()).contains("text IBM850", "Laengde (cm): 2 values converted");
+    assertThat(run("old.csv").out()).contains("column 'V‘gt (kg)' is not known and was not read");
+    Ran wrong = run("old.csv", "--charset", "dansk");
+    assertThat(wrong.exitCode()).isEqualTo(2);
+    assertThat(wrong.err()).contains("no character set is called 'dansk'");
+  }
+
   @Test
   void saysOfAListInYamlWhichSizesAreSmall() throws IOException {
     Files.writeString(

@@ -12,7 +12,7 @@ function cell(answer) {
     return el('td', {class: 'fits'}, icon('yes'), ' fits');
   }
   return el('td', {class: 'misfit'}, el('details', {},
-    el('summary', {}, icon('close'), ` no: ${short(answer.reasons[0])}${answer.reasons.length > 1 ? ` +${answer.reasons.length - 1}` : ''}`),
+    el('summary', {}, icon('close'), ` no: ${short(answer.reasons[0])}${answer.reasons.length > 1 ? `, ${counted(answer.reasons.length - 1, 'more reason')}` : ''}`),
     el('ul', {class: 'bullets'}, answer.reasons.map(text => el('li', {text})))));
 }
 

@@ -66,6 +66,7 @@ class ImportBrowserTest {
           .selectOption("comma");
       page.locator("#intake-options button").click();
       assertThat(page.locator("#intake h3").first()).containsText("no problems, 1 job");
+      assertThat(page.locator("#intake-fit-table .chip")).hasText("measure length, width, height");
     }
   }
 

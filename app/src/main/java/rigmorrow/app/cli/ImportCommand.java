@@ -80,7 +80,8 @@ final class ImportCommand implements Callable<Integer> {
       output.write(reading.batch().shotList());
     }
     String written = out == null ? null : out.toString();
-    ImportReport report = new ImportReport(reading.batch(), reading.notes(), reading.sizes());
+    ImportReport report =
+        new ImportReport(reading.batch(), reading.notes(), reading.remarks(), reading.sizes());
     if (common.json) {
       session.print(List.of(Json.text(report.document(written))));
     } else {

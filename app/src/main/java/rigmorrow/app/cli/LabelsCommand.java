@@ -14,6 +14,7 @@ import rigmorrow.app.files.Inputs;
 import rigmorrow.app.labels.LabelGrid;
 import rigmorrow.app.labels.Labels;
 import rigmorrow.app.planning.HandedOut;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.app.terminal.ExitCodes;
 import rigmorrow.app.terminal.Session;
 import rigmorrow.data.problem.InputException;
@@ -81,7 +82,10 @@ final class LabelsCommand implements Callable<Integer> {
     Batch batch = new Inputs(session).batch(files.source(), null);
     Labels labels =
         new Labels(
-            batch.shotList(), batch.floor().name(), new LabelGrid(page.paper(), columns, rows));
+            batch.shotList(),
+            batch.floor().name(),
+            PlanStamp.ofShotList(batch.shotList()),
+            new LabelGrid(page.paper(), columns, rows));
     page.write(file, session, labels::html, labels::pdf);
     new HandedOut(session, common.json).tell(out);
     return ExitCodes.DONE;

@@ -12,6 +12,7 @@ import rigmorrow.data.Formats;
 import rigmorrow.data.column.TableNotes;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
+import rigmorrow.data.shot.SmallSizes;
 import rigmorrow.data.shottable.ShotTableOptions;
 import rigmorrow.data.shottable.ShotTableReading;
 import rigmorrow.data.sizes.SizesMerging;
@@ -42,9 +43,7 @@ public final class Inputs {
       throws IOException, InputException {
     BatchReading reading = read(source, planned);
     TableNotes notes = reading.notes();
-    if (notes != null) {
-      tell(source.shotList(), notes.lines());
-    }
+    tell(source.shotList(), notes == null ? reading.remarks() : notes.lines());
     SizesMerging sizes = reading.sizes();
     ShotListSource.SizesSource from = source.sizes();
     if (sizes != null && from != null) {
@@ -64,6 +63,7 @@ public final class Inputs {
     Floor floor = Formats.readFloor(session.folder().resolve(source.floor()));
     Path file = session.folder().resolve(source.shotList());
     TableNotes notes = null;
+    List<String> remarks = List.of();
     ShotList list;
     if (Formats.isTable(file)) {
       ShotTableReading table = Formats.readShotTable(file, floor, options(floor, source, planned));
@@ -71,6 +71,7 @@ public final class Inputs {
       list = table.shotList();
     } else {
       ShotList read = Formats.readShotList(file, floor);
+      remarks = SmallSizes.linesOf(read);
       LocalDate date = source.date() == null ? read.date() : source.date();
       int days = source.days() == null ? read.days() : source.days();
       list = read.withDates(date, days);
@@ -82,7 +83,7 @@ public final class Inputs {
       sizes = Formats.mergeSizes(measured, from.table(), list, floor, from.preferred());
       list = sizes.shotList();
     }
-    return new BatchReading(new Batch(floor, list), notes, sizes);
+    return new BatchReading(new Batch(floor, list), notes, remarks, sizes);
   }
 
   /** Reads a plan and what it was made of. */

@@ -10,6 +10,7 @@ import rigmorrow.app.files.RefusedException;
 import rigmorrow.app.print.PdfFile;
 import rigmorrow.app.print.PdfPages;
 import rigmorrow.app.print.PrintableText;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.data.problem.InputProblem;
 import rigmorrow.model.shot.ShotList;
 
@@ -26,10 +27,11 @@ public final class Labels {
   /**
    * @param list whose samples to label
    * @param floor name of the floor
+   * @param stamp which plan they are of
    * @param grid how the labels lie
    * @throws RefusedException with every label that does not fit
    */
-  public Labels(ShotList list, String floor, LabelGrid grid) {
+  public Labels(ShotList list, String floor, PlanStamp stamp, LabelGrid grid) {
     List<Label> labels = new ArrayList<>();
     List<InputProblem> problems = new ArrayList<>();
     LabelMaker maker = new LabelMaker(grid);
@@ -46,8 +48,10 @@ public final class Labels {
     this.pages =
         new LabelPages(
             "Labels: " + floor + ", " + list.date(),
+            stamp,
             grid,
-            parts(parts(labels, grid.columns()), grid.rows()));
+            parts(parts(labels, grid.columns()), grid.rows()),
+            false);
   }
 
   private static InputProblem tooSmall(Sample sample) {
@@ -86,13 +90,17 @@ public final class Labels {
 
   /** One HTML file that needs neither network nor script; encode it as UTF-8. */
   public String html() {
-    StringOutput output = new StringOutput();
-    TEMPLATES.render("labels/labels.jte", pages, output);
-    return PrintableText.forXml(output.toString());
+    return rendered(pages);
   }
 
   /** One PDF file. */
   public PdfFile pdf() {
-    return PdfPages.of(html());
+    return PdfPages.of(rendered(pages.asPdf()));
+  }
+
+  private static String rendered(LabelPages pages) {
+    StringOutput output = new StringOutput();
+    TEMPLATES.render("labels/labels.jte", pages, output);
+    return PrintableText.forXml(output.toString());
   }
 }

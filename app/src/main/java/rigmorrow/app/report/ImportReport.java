@@ -20,17 +20,21 @@ import rigmorrow.model.shot.ShotList;
 public final class ImportReport {
   private final ShotList list;
   private final @Nullable TableNotes notes;
+  private final List<String> remarks;
   private final @Nullable SizesMerging sizes;
   private final Map<ShotJob, List<String>> unmeasured = new LinkedHashMap<>();
 
   /**
    * @param batch that was read
    * @param notes how a table was understood; null for another kind of file
+   * @param remarks what looks odd in another kind of file
    * @param sizes what came of the measured sizes; null without any
    */
-  public ImportReport(Batch batch, @Nullable TableNotes notes, @Nullable SizesMerging sizes) {
+  public ImportReport(
+      Batch batch, @Nullable TableNotes notes, List<String> remarks, @Nullable SizesMerging sizes) {
     this.list = batch.shotList();
     this.notes = notes;
+    this.remarks = List.copyOf(remarks);
     this.sizes = sizes;
     for (ShotJob job : list.jobs()) {
       if (!job.item().measured()) {
@@ -51,6 +55,9 @@ public final class ImportReport {
                 unmeasured.size()));
     if (notes != null) {
       section(lines, "read as", notes.lines(), console);
+    }
+    if (!remarks.isEmpty()) {
+      section(lines, "looks odd", remarks, console);
     }
     if (sizes != null) {
       section(lines, "sizes", sizes.lines(), console);
@@ -77,6 +84,7 @@ public final class ImportReport {
     unmeasured.forEach(
         (job, fields) -> strings(jobs.addObject().put("job", job.id()), "fields", fields));
     document.set("read", notes == null ? null : node(notes));
+    strings(document, "remarks", remarks);
     document.set("sizes", sizes == null ? null : node(sizes));
     return document.put("written", written);
   }

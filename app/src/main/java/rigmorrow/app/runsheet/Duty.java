@@ -78,7 +78,11 @@ public record Duty(LaneKind kind, Attended attended, String rig, JobCard card) {
       }
       case LOAD -> card.loading();
       case CAPTURE -> card.pictures().stream().map(line -> line + ".").toList();
-      default -> card.unloading();
+      default -> {
+        List<String> lines = new ArrayList<>(card.unloading());
+        lines.add(0, "Check: " + card.counts() + ".");
+        yield lines;
+      }
     };
   }
 }

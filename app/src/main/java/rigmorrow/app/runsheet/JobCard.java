@@ -16,8 +16,10 @@ import rigmorrow.model.shot.ShotJob;
  * @param kit what to fetch and from where
  * @param loading how to place, hang and power the item
  * @param unloading what taking it off needs besides
- * @param recipe what the recipe is called, and how many pictures it takes
- * @param pictures the pictures to take
+ * @param recipe what the recipe is called, how many pictures of each kind it takes, and what the
+ *     job has otherwise than the recipe
+ * @param pictures the pictures to take, and with what light and setup
+ * @param counts what there must be before the item is taken off
  * @param promise when the pictures are due and how that stands
  * @param late true when they come after their promise
  * @param sampleTimes when the sample arrives and leaves
@@ -36,6 +38,7 @@ public record JobCard(
     List<String> unloading,
     String recipe,
     List<String> pictures,
+    String counts,
     String promise,
     boolean late,
     List<String> sampleTimes,

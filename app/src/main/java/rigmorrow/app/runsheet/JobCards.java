@@ -1,6 +1,7 @@
 package rigmorrow.app.runsheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -95,8 +96,9 @@ public final class JobCards {
             .toList(),
         ItemText.loading(job.item()),
         ItemText.unloading(job.item()),
-        RecipeText.brief(recipe),
-        RecipeText.pictures(recipe),
+        RecipeText.brief(recipe) + otherwise(recipe, request),
+        pictures(recipe, request),
+        RecipeText.counts(recipe),
         promise(job, planned),
         times.lateSeconds(job, planned) > 0,
         sampleTimes(job),
@@ -130,7 +132,7 @@ public final class JobCards {
     for (SetupAttribute attribute : batch.floor().attributes()) {
       String asked = request.value(attribute.id());
       if (asked != null && !asked.equals(before.value(attribute.id()))) {
-        String label = attribute.value(asked).map(value -> value.label()).orElse(asked);
+        String label = attribute.nameOf(asked);
         if (steps.stream().noneMatch(step -> leads(step.text(), attribute.label(), label))) {
           values.add(attribute.label() + ": " + label);
         }
@@ -188,17 +190,47 @@ public final class JobCards {
     return lines;
   }
 
+  /** What a job has otherwise than its recipe asks for, so that nobody takes that for a mistake. */
+  private String otherwise(Recipe recipe, Setup request) {
+    Map<String, String> other = new HashMap<>(request.values());
+    other
+        .entrySet()
+        .removeIf(
+            asked -> {
+              String usual = recipe.setup().value(asked.getKey());
+              return usual == null || usual.equals(asked.getValue());
+            });
+    return other.isEmpty() ? "" : ", here with " + values(new Setup(other));
+  }
+
+  private String values(Setup setup) {
+    return names.setup(setup).stream()
+        .map(fact -> fact.label() + ": " + fact.value())
+        .collect(Collectors.joining("; "));
+  }
+
   /** The recipes of some jobs by name, each once, with their pictures. */
   List<Pictures> recipes(RigPlan plan) {
     return plan.jobs().stream()
         .map(job -> recipe(names.job(job.job())))
         .distinct()
-        .map(recipe -> new Pictures(recipe.label(), pictures(recipe)))
+        .map(
+            recipe ->
+                new Pictures(recipe.label(), String.join("; ", pictures(recipe, recipe.setup()))))
         .toList();
   }
 
-  private static String pictures(Recipe recipe) {
-    return RecipeText.pictures(recipe).stream().collect(Collectors.joining("; "));
+  /** Which pictures a recipe takes, and with what; where another setup is asked for, with that. */
+  private List<String> pictures(Recipe recipe, Setup request) {
+    List<String> lines = new ArrayList<>(RecipeText.pictures(recipe));
+    lines.add(RecipeText.light(recipe));
+    Map<String, String> asked = new HashMap<>(request.values());
+    asked.keySet().retainAll(recipe.setup().values().keySet());
+    String values = values(new Setup(asked));
+    if (!values.isEmpty()) {
+      lines.add(values);
+    }
+    return lines;
   }
 
   /** A recipe and its pictures in one line. */

@@ -29,21 +29,5 @@ record SheetDocument(
    * @param stamp which plan it is
    * @param warning that the plan breaks rules and is not to be worked from; empty when it does not
    */
-  record Heading(String floor, String date, PlanStamp stamp, String warning) {
-
-    /** The stamp as the content of a style sheet's margin box: nothing in it can end the style. */
-    public String stampInStyle() {
-      StringBuilder text = new StringBuilder();
-      stamp
-          .line()
-          .codePoints()
-          .forEach(
-              letter ->
-                  text.append(
-                      letter < 128 && Character.isLetterOrDigit(letter)
-                          ? Character.toString(letter)
-                          : "\\%x ".formatted(letter)));
-      return text.toString();
-    }
-  }
+  record Heading(String floor, String date, PlanStamp stamp, String warning) {}
 }

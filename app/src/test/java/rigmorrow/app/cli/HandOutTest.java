@@ -153,7 +153,10 @@ class HandOutTest {
     Ran first = run(folder, call);
 
     assertThat(first.exitCode()).as(first.err()).isZero();
-    assertThat(pdf("labels.pdf").text()).contains("JobJ0001,sampleS0001");
+    assertThat(pdf("labels.pdf").text())
+        .contains("JobJ0001,sampleS0001")
+        .contains("Shotlistfor")
+        .contains(",14jobs;madewithoutaplan");
     Ran again = run(folder, call);
     assertThat(again.exitCode()).isEqualTo(2);
     assertThat(again.err()).contains("labels.pdf", "--overwrite");

@@ -61,6 +61,37 @@ class ImportCommandTest {
     assertThat(ran.err().strip()).isEqualTo("only checked; --out writes the list");
   }
 
+  /**
+   * Written by an old program: in code page 850, ae is byte 91, which Windows-1252 has as a quote.
+   */
+  @Test
+  void readsTheCharacterSetThatIsNamed() throws IOException {
+    byte[] old = DANISH.replace("Længde", "Laengde").getBytes(Charset.forName("ibm850"));
+    Files.write(folder.resolve("old.csv"), old);
+    Ran named = run("old.csv", "--charset", "ibm850");
+    assertThat(named.exitCode()).as(named.err()).isZero();
+    assertThat(named.out()).contains("text IBM850", "Laengde (cm): 2 values converted");
+    assertThat(run("old.csv").out()).contains("column 'V‘gt (kg)' is not known and was not read");
+    Ran wrong = run("old.csv", "--charset", "dansk");
+    assertThat(wrong.exitCode()).isEqualTo(2);
+    assertThat(wrong.err()).contains("no character set is called 'dansk'");
+  }
+
+  @Test
+  void saysOfAListInYamlWhichSizesAreSmall() throws IOException {
+    Files.writeString(
+        folder.resolve("small.yaml"),
+        "version: 1\ndate: 2026-03-04\ndays: 1\njobs:\n- {id: '1', recipe: %s, widthMm: 4}\n"
+            .formatted(RECIPE));
+    String line = "widthMm: 1 size is under 10 mm, 4 mm (jobs[0]); check unit and decimal mark";
+    Ran ran = run("small.yaml");
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(ran.out().replaceAll("\\s+", " ")).contains("looks odd " + line);
+    assertThat(run("small.yaml", "--json").json().get("remarks").get(0).asText()).isEqualTo(line);
+    Ran fit = Runner.run(folder, "fit", FLOOR, "small.yaml");
+    assertThat(fit.err()).contains("small.yaml: " + line);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"a.json", "a.yaml", "deep/er/a.csv"})
   void writesAListThatIsReadLikeTheFirst(String out) {

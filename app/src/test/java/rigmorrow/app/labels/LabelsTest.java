@@ -25,6 +25,7 @@ import rigmorrow.app.files.RefusedException;
 import rigmorrow.app.print.Paper;
 import rigmorrow.app.print.ReadPdf;
 import rigmorrow.app.runsheet.SampleDay;
+import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.shot.ShotList;
 
@@ -33,6 +34,9 @@ class LabelsTest {
   private static final int DOTS_PER_INCH = 300;
   private static final double DOTS_PER_MM = DOTS_PER_INCH / 25.4;
   private static final String LONG_NAME = "Sideboard with a very long name ".repeat(5).strip();
+
+  private static final PlanStamp STAMP =
+      new PlanStamp("Version 3 of the board, not published, put by 2026-03-18 17:02", "a <b> & c");
 
   private record Case(
       String article, @Nullable String gtin, BarcodeFormat format, String content) {}
@@ -123,13 +127,30 @@ class LabelsTest {
         .allMatch(letters -> letters.leftMm() >= LabelGrid.MARGIN_MM)
         .allMatch(letters -> letters.rightMm() <= paper.widthMm() - LabelGrid.MARGIN_MM)
         .allMatch(letters -> letters.topMm() >= LabelGrid.MARGIN_MM)
+        .filteredOn(letters -> letters.topMm() <= paper.heightMm() - LabelGrid.MARGIN_MM)
         .allMatch(letters -> letters.bottomMm() <= paper.heightMm() - LabelGrid.MARGIN_MM);
+  }
+
+  /** Below the labels, and not where office printers leave the page blank (about 5 mm). */
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void everyPageSaysBelowTheLabelsWhichPlanItIsOf(Paper paper) {
+    ReadPdf pdf = new ReadPdf(labels(new LabelGrid(paper, 2, 2)).pdf().bytes());
+
+    assertThat(pdf.pages()).hasSize(2).allMatch(page -> page.contains(STAMP.line()));
+    assertThat(pdf.letters())
+        .filteredOn(letters -> letters.topMm() > paper.heightMm() - LabelGrid.MARGIN_MM)
+        .hasSize(2 * STAMP.line().length())
+        .allMatch(letters -> letters.bottomMm() <= paper.heightMm() - 5);
   }
 
   @Test
   void noTextLeavesItsLabel() {
     LabelGrid grid = new LabelGrid(Paper.A4, 3, 7);
     for (var letters : new ReadPdf(labels(grid).pdf().bytes()).letters()) {
+      if (letters.topMm() > Paper.A4.heightMm() - LabelGrid.MARGIN_MM) {
+        continue; // the stamp
+      }
       double left = (letters.leftMm() - LabelGrid.MARGIN_MM) % grid.labelWidthMm();
       double right = (letters.rightMm() - LabelGrid.MARGIN_MM) % grid.labelWidthMm();
       double top = (letters.topMm() - LabelGrid.MARGIN_MM) % grid.labelHeightMm();
@@ -155,7 +176,7 @@ class LabelsTest {
   void refusesAListWithoutJobs() {
     ShotList none = new ShotList(SampleDay.SUMMER, 1, List.of(), List.of());
 
-    assertThatThrownBy(() -> new Labels(none, "Hall", new LabelGrid(Paper.A4, 3, 7)))
+    assertThatThrownBy(() -> new Labels(none, "Hall", STAMP, new LabelGrid(Paper.A4, 3, 7)))
         .isInstanceOf(RefusedException.class)
         .hasMessageContaining("at least one job");
   }
@@ -170,6 +191,8 @@ class LabelsTest {
         .startsWith("EAN-13", "EAN-8", "UPC-A", "ITF-14", "Code 128")
         .endsWith("QR code");
     assertThat(Jsoup.parse(html).select("script, link, img")).isEmpty();
+    assertThat(Jsoup.parse(html).select(".stamp").text()).isEqualTo(STAMP.whole());
+    assertThat(html).contains(STAMP.lineInStyle()).doesNotContain("<b>");
   }
 
   @Test
@@ -187,7 +210,7 @@ class LabelsTest {
         jobs.add(job("J5b", "S5", CASES.get(i)));
       }
     }
-    return new Labels(new ShotList(SampleDay.SUMMER, 1, jobs, List.of()), "Hall <2>", grid);
+    return new Labels(new ShotList(SampleDay.SUMMER, 1, jobs, List.of()), "Hall <2>", STAMP, grid);
   }
 
   private static ShotJob job(String id, String sample, Case one) {

@@ -269,10 +269,10 @@ class RunSheetsTest {
         .doesNotContain("Rotator head, RH-1: fetch")
         .contains("Fetch Rotator head (RH-1) from Shelf A, mount, align and test (3 min) 2 people")
         .contains("Stand it on the plate, hang its straps: 0.4 kg hanging, drop 600 mm.")
-        .contains("Pictures Spin of two rows, 60 pictures");
+        .contains("☐ Pictures Spin of two rows: 2 rows of 36 and 24 frames");
     assertThat(page.select("#rig-2").text())
         .contains("Row 2: elevation 22.5°, 24 frames, stop and go")
-        .contains("In all 60 pictures");
+        .contains("In all 60 pictures; Strobe light; Background: White, lit directly");
     assertThat(entry("rig-2", 1).text())
         .contains("Connect power: 230 V, 60 W, plug F. Switch it on only when all are clear")
         .contains("300 × 200 × 250 mm (estimate), 2 kg (estimate)")
@@ -281,7 +281,7 @@ class RunSheetsTest {
         .contains("Fix it in the holder (0.35 kg).")
         .contains("Measure by hand: height.")
         .contains("Background: White, lit directly to Grey (4 min 30 s, then 10 min by itself)")
-        .contains("Pictures Four stills, 4 pictures");
+        .contains("☐ Pictures Four stills: 4 stills, 3 focus brackets each");
     assertThat(page.select("#rig-1").text())
         .contains("4 stills (elevation/turn): 0°/0°, 0°/90°, 0°/180°, 45°/45°")
         .contains("3 focus brackets for each picture");

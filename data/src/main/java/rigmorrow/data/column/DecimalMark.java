@@ -5,6 +5,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.data.table.Table;
 import rigmorrow.data.table.TableCell;
+import rigmorrow.data.table.TableChoice;
 import rigmorrow.data.table.TableOptions;
 import rigmorrow.data.table.TableRow;
 
@@ -14,12 +15,13 @@ import rigmorrow.data.table.TableRow;
  * @param sign comma or point; null when it is not settled
  * @param given true when the user said so, and any other is a slip
  * @param mixed true when the numbers themselves show both
- * @param option of the command line that settles it
+ * @param choice what the user calls the choice that settles it
  */
-public record DecimalMark(@Nullable Character sign, boolean given, boolean mixed, String option) {
+public record DecimalMark(@Nullable Character sign, boolean given, boolean mixed, String choice) {
 
-  /** The mark that the user gave, else the only one that the numbers of the table show. */
-  public static DecimalMark settle(@Nullable Character given, Header header, Table table) {
+  /** The mark that the options give, else the only one that the numbers of the table show. */
+  public static DecimalMark settle(TableOptions options, Header header, Table table) {
+    Character given = options.decimalMark();
     Set<Character> shown = new TreeSet<>();
     for (Header.Known known : header.columns()) {
       if (known.column().kind().number()) {
@@ -37,7 +39,7 @@ public record DecimalMark(@Nullable Character sign, boolean given, boolean mixed
         given != null ? given : only,
         given != null,
         shown.size() > 1,
-        header.kind().option("decimal"));
+        TableChoice.DECIMAL.name(header.kind(), options));
   }
 
   /** The mark by its name; empty when it is not settled. */

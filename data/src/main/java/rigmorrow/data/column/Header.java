@@ -22,11 +22,9 @@ import rigmorrow.model.setup.SetupAttribute;
 
 /** Which column of a table is which field. */
 public final class Header {
-  private static final int LONGEST = 100;
-  private static final Pattern BRACKETS =
-      Pattern.compile("([^\\[(]*)[\\[(]\\s*([^\\])]*?)\\s*[\\])]");
-  private static final Pattern UNIT_WORD =
-      Pattern.compile("(.+?)(?:[\\s_-]+(?:in|i))?[\\s_-]+([^\\s_-]+)");
+  static final int LONGEST = 100;
+  static final Pattern BRACKETS = Pattern.compile("([^\\[(]*)[\\[(]\\s*([^\\])]*?)\\s*[\\])]");
+  static final Pattern UNIT_WORD = Pattern.compile("(.+?)(?:[\\s_-]+(?:in|i))?[\\s_-]+([^\\s_-]+)");
   private static final Pattern UNIT_HUMP = Pattern.compile("(.*\\p{Ll})(\\p{Lu}\\p{Ll}?)");
   private static final Pattern SETUP = Pattern.compile("(?i)setup\\s*[:.]\\s*(.+)");
 
@@ -168,6 +166,11 @@ public final class Header {
       }
     }
     return told;
+  }
+
+  /** One line for each column that was not read and whose header is nearly that of another. */
+  public List<String> meant() {
+    return MeantHeader.lines(unknown.values(), kind, columns.keySet());
   }
 
   /** Asks for a unit in each column of sizes or masses in which nothing has one. */

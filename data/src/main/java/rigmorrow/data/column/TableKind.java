@@ -58,8 +58,8 @@ public enum TableKind implements HeaderJudge {
   }
 
   @Override
-  public String option(String name) {
-    return optionStart + name;
+  public String optionStart() {
+    return optionStart;
   }
 
   @Override

@@ -30,7 +30,12 @@ public record TableNotes(
 
   /** The notes on a table that was read. */
   public static TableNotes of(Table table, Header header, DecimalMark mark, CellReader cells) {
-    List<String> remarks = new ArrayList<>(cells.remarks());
+    List<String> remarks = new ArrayList<>();
+    if (!table.above().isEmpty()) {
+      remarks.add(table.headerTaken());
+    }
+    remarks.addAll(header.meant());
+    remarks.addAll(cells.remarks());
     if (mark.mixed()) {
       remarks.add(
           "some numbers have a decimal comma, others a decimal point; each was read by itself");

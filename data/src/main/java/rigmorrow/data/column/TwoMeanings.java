@@ -87,7 +87,7 @@ final class TwoMeanings {
     return new Settled(
         null,
         "%s or %s; or say which decimal mark the file has (%s)"
-            .formatted(decimals, whole, mark.option()));
+            .formatted(decimals, whole, mark.choice()));
   }
 
   private void note(Header.Known known, TableCell cell, Place place) {

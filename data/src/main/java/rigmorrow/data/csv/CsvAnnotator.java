@@ -30,12 +30,14 @@ import rigmorrow.data.table.TableRow;
  */
 public final class CsvAnnotator {
   private final CsvSource source;
+  private final int headerNumber;
   private final List<CellEdit> mended;
   private final StringBuilder copy = new StringBuilder();
   private int copied;
 
-  private CsvAnnotator(CsvSource source, List<CellEdit> mended) {
+  private CsvAnnotator(CsvSource source, int headerNumber, List<CellEdit> mended) {
     this.source = source;
+    this.headerNumber = headerNumber;
     this.mended = mended;
   }
 
@@ -60,15 +62,11 @@ public final class CsvAnnotator {
     Problems problems = new Problems(file);
     CsvSource source = CsvSource.open(bytes, options, judge, problems);
     refuseOthers(source, bytes, problems);
-    CsvScanner scanner = source.scanner();
-    TableRow first = scanner.next();
-    while (first != null && first.blank()) {
-      first = scanner.next();
-    }
-    if (first == null) {
+    int header = source.headerNumber(judge);
+    if (header == 0) {
       throw Table.nothing(judge, problems);
     }
-    String text = new CsvAnnotator(source, mended).copy(told);
+    String text = new CsvAnnotator(source, header, mended).copy(told);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     out.write(bytes, 0, source.text().markBytes());
     out.writeBytes(text.getBytes(source.text().charset()));
@@ -99,7 +97,7 @@ public final class CsvAnnotator {
     int column = 0;
     TableRow row = scanner.next();
     while (row != null) {
-      if (header == null && !row.blank()) {
+      if (row.number() == headerNumber) {
         header = row;
         int there = ProblemColumn.in(header);
         column = there < 0 ? header.cells().size() : there;
@@ -119,14 +117,12 @@ public final class CsvAnnotator {
   /** Rows below the header, but for one that a quote opens and nothing closes. */
   private Set<Integer> rowsBesideWhichToTell() {
     Set<Integer> rows = new HashSet<>();
-    boolean below = false;
     CsvScanner scanner = source.scanner();
     TableRow row = scanner.next();
     while (row != null) {
-      if (below && !scanner.openQuote()) {
+      if (row.number() > headerNumber && !scanner.openQuote()) {
         rows.add(row.number());
       }
-      below |= !row.blank();
       row = scanner.next();
     }
     return rows;

@@ -1,11 +1,14 @@
 package rigmorrow.data.csv;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.Problems;
 import rigmorrow.data.table.HeaderJudge;
+import rigmorrow.data.table.HeaderRow;
 import rigmorrow.data.table.TableOptions;
 import rigmorrow.data.table.TableRow;
 
@@ -54,18 +57,19 @@ record CsvSource(CsvText text, int start, char delimiter) {
     return null;
   }
 
-  /** The delimiter by which most headers are known; among equals, the one that gives most cells. */
+  /**
+   * The delimiter by which most headers are known in one of the first rows; among equals, the one
+   * that gives the first row most cells.
+   */
   private static char found(String text, int start, HeaderJudge judge) {
     char best = TableOptions.DELIMITERS.charAt(0);
     long bestScore = -1;
     for (char candidate : TableOptions.DELIMITERS.toCharArray()) {
       CsvScanner scanner = new CsvScanner(text, start, candidate);
-      TableRow row = scanner.next();
-      while (row != null && row.blank()) {
-        row = scanner.next();
-      }
-      if (row != null) {
-        long score = judge.known(row) * text.length() + row.cells().size();
+      List<TableRow> first = first(scanner);
+      if (!first.isEmpty()) {
+        long known = first.stream().mapToLong(judge::known).max().orElse(0);
+        long score = known * text.length() + first.get(0).cells().size();
         if (score > bestScore) {
           best = candidate;
           bestScore = score;
@@ -73,5 +77,23 @@ record CsvSource(CsvText text, int start, char delimiter) {
       }
     }
     return best;
+  }
+
+  /** The row number of the header; 0 where nothing stands in the file. */
+  int headerNumber(HeaderJudge judge) {
+    List<TableRow> first = first(scanner());
+    return first.isEmpty() ? 0 : first.get(HeaderRow.in(first, judge)).number();
+  }
+
+  private static List<TableRow> first(CsvScanner scanner) {
+    List<TableRow> first = new ArrayList<>();
+    TableRow row = scanner.next();
+    while (row != null && first.size() < HeaderRow.MOST_LOOKED_AT) {
+      if (!row.blank()) {
+        first.add(row);
+      }
+      row = scanner.next();
+    }
+    return first;
   }
 }

@@ -6,6 +6,7 @@ import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.Problems;
 import rigmorrow.data.table.HeaderJudge;
 import rigmorrow.data.table.Table;
+import rigmorrow.data.table.TableChoice;
 import rigmorrow.data.table.TableForm;
 import rigmorrow.data.table.TableOptions;
 import rigmorrow.data.table.TableRow;
@@ -29,7 +30,8 @@ public final class CsvTable {
     }
     String sheet = options.sheet();
     if (sheet != null) {
-      problems.add("file", judge.option("sheet"), sheet, "no sheet, since a text has none");
+      String field = TableChoice.SHEET.name(judge, options);
+      problems.add("file", field, sheet, "no sheet, since a text has none");
       problems.throwIfAny();
     }
     CsvSource source = CsvSource.open(bytes, options, judge, problems);

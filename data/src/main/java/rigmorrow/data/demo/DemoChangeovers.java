@@ -109,12 +109,12 @@ final class DemoChangeovers {
   }
 
   private void align(String to) {
-    String step = "Camera: change the body to " + to + " and align its sensor";
+    String step = "Camera and lens: {from} to {to}; align its sensor";
     skilled(DemoSetups.CAMERA, ANY, to, 330, 1, DemoCrew.CAMERA, step);
   }
 
   private void lens(String from, String to, int seconds) {
-    String step = "Camera: change the lens from " + from + " to " + to;
+    String step = "Camera and lens: {from} to {to}; the lens only";
     skilled(DemoSetups.CAMERA, from, to, seconds, 1, DemoCrew.CAMERA, step);
   }
 

@@ -42,6 +42,31 @@ public final class Words {
         .min(Comparator.comparingInt(word -> distance(word, given)));
   }
 
+  /**
+   * How many slips of the keyboard make one word the other: a letter too many, too few, another or
+   * two that changed places (optimal string alignment).
+   */
+  public static int slips(String first, String second) {
+    int[][] slips = new int[first.length() + 1][second.length() + 1];
+    for (int i = 0; i <= first.length(); i++) {
+      for (int j = 0; j <= second.length(); j++) {
+        if (i == 0 || j == 0) {
+          slips[i][j] = i + j;
+          continue;
+        }
+        int replace = slips[i - 1][j - 1] + (first.charAt(i - 1) == second.charAt(j - 1) ? 0 : 1);
+        slips[i][j] = Math.min(replace, 1 + Math.min(slips[i - 1][j], slips[i][j - 1]));
+        boolean swapped =
+            i > 1
+                && j > 1
+                && first.charAt(i - 1) == second.charAt(j - 2)
+                && first.charAt(i - 2) == second.charAt(j - 1);
+        slips[i][j] = swapped ? Math.min(slips[i][j], slips[i - 2][j - 2] + 1) : slips[i][j];
+      }
+    }
+    return slips[first.length()][second.length()];
+  }
+
   /** Levenshtein distance without regard to case. */
   private static int distance(String first, String second) {
     String a = first.toLowerCase(Locale.ROOT);

@@ -28,7 +28,7 @@ public final class ShotTable {
   public static ShotTableReading read(
       Table table, Floor floor, ShotTableOptions options, Problems problems) throws InputException {
     Header header = new Header(table, TableKind.SHOT_LIST, floor.attributes(), problems);
-    DecimalMark mark = DecimalMark.settle(options.table().decimalMark(), header, table);
+    DecimalMark mark = DecimalMark.settle(options.table(), header, table);
     CellReader cells = new CellReader(problems, options.date(), mark, header, table);
     List<ShotJob> jobs = new JobRows(header, floor, problems, cells).jobs(table);
     problems.throwIfAny();

@@ -67,7 +67,7 @@ public final class SizesMerge {
       Problems problems)
       throws InputException {
     Header header = new Header(table, TableKind.SIZES, List.of(), problems);
-    DecimalMark mark = DecimalMark.settle(options.decimalMark(), header, table);
+    DecimalMark mark = DecimalMark.settle(options, header, table);
     CellReader cells = new CellReader(problems, list.date(), mark, header, table);
     Map<String, MeasuredArticle> articles =
         new SizesRows(table, header, cells, problems).articles();

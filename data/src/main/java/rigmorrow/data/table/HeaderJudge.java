@@ -11,12 +11,8 @@ public interface HeaderJudge {
   /** The headers that are needed, as a phrase for the user. */
   String needed();
 
-  /**
-   * An option of the command line that says something about such a table.
-   *
-   * @param name such as {@code sheet}
-   */
-  String option(String name);
+  /** How the options of the command line begin that say something about such a table. */
+  String optionStart();
 
   /** What a row stands for, as a word for the user. */
   String rowWord();

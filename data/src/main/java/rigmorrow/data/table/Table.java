@@ -11,11 +11,13 @@ import rigmorrow.data.problem.Problems;
  * A table as it stands in its file: a header and the rows below it that are not blank.
  *
  * @param form what kind of file it is
- * @param header the first row that is not blank
+ * @param above rows above the header in which something stands, such as a title; they are not read
+ * @param header the first row that is not blank, or below titles the only one that is a header
  * @param rows below the header, without those in which nothing stands
  */
-public record Table(TableForm form, TableRow header, List<TableRow> rows) {
+public record Table(TableForm form, List<TableRow> above, TableRow header, List<TableRow> rows) {
   public Table {
+    above = List.copyOf(above);
     rows = List.copyOf(rows);
   }
 
@@ -33,7 +35,7 @@ public record Table(TableForm form, TableRow header, List<TableRow> rows) {
     if (rows.isEmpty()) {
       throw nothing(judge, problems);
     }
-    int told = ProblemColumn.in(rows.get(0));
+    int told = ProblemColumn.in(rows.get(HeaderRow.in(rows, judge)));
     List<TableRow> read =
         told < 0
             ? rows
@@ -41,7 +43,10 @@ public record Table(TableForm form, TableRow header, List<TableRow> rows) {
     if (read.isEmpty()) {
       throw nothing(judge, problems);
     }
-    Table table = new Table(form, read.get(0), read.subList(1, read.size()));
+    int header = HeaderRow.in(read, judge);
+    Table table =
+        new Table(
+            form, read.subList(0, header), read.get(header), read.subList(header + 1, read.size()));
     table.check(judge, problems);
     return table;
   }
@@ -75,7 +80,24 @@ public record Table(TableForm form, TableRow header, List<TableRow> rows) {
         others.put(edit.row(), now);
       }
     }
-    return new Table(form, head, others.values().stream().filter(row -> !row.blank()).toList());
+    return new Table(
+        form, above, head, others.values().stream().filter(row -> !row.blank()).toList());
+  }
+
+  /** Which row was taken as the header, for the user; empty where nothing stands above it. */
+  public String headerTaken() {
+    if (above.isEmpty()) {
+      return "";
+    }
+    TableRow last = above.get(above.size() - 1);
+    String others = above.size() == 1 ? "row " : "rows " + above.get(0).number() + " to ";
+    return "row %d was taken as the header; %s%d above it %s not read ('%s')"
+        .formatted(
+            header.number(),
+            others,
+            last.number(),
+            above.size() == 1 ? "was" : "were",
+            above.get(0).text(Math.max(0, above.get(0).firstFilled(0))));
   }
 
   /** The place of a row. */

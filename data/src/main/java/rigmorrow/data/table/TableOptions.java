@@ -10,14 +10,17 @@ import org.jspecify.annotations.Nullable;
  * @param decimalMark of numbers written as text: comma or point; null to find it in the numbers
  * @param charset of a text; null to find it (UTF-8, UTF-16 by its mark, else Windows-1252)
  * @param sheet of a workbook; null to find it by its header
+ * @param onPage true when the user says it in the fields of a page, false for the command line;
+ *     what is asked for is named after that
  */
 public record TableOptions(
     @Nullable Character delimiter,
     @Nullable Character decimalMark,
     @Nullable Charset charset,
-    @Nullable String sheet) {
+    @Nullable String sheet,
+    boolean onPage) {
   /** Leaves everything to be found in the file. */
-  public static final TableOptions FIND = new TableOptions(null, null, null, null);
+  public static final TableOptions FIND = new TableOptions(null, null, null, null, false);
 
   /** The signs that may divide cells. */
   public static final String DELIMITERS = ",;\t";
@@ -38,22 +41,27 @@ public record TableOptions(
 
   /** These options with a given delimiter. */
   public TableOptions withDelimiter(@Nullable Character given) {
-    return new TableOptions(given, decimalMark, charset, sheet);
+    return new TableOptions(given, decimalMark, charset, sheet, onPage);
   }
 
   /** These options with a given decimal mark. */
   public TableOptions withDecimalMark(@Nullable Character given) {
-    return new TableOptions(delimiter, given, charset, sheet);
+    return new TableOptions(delimiter, given, charset, sheet, onPage);
   }
 
   /** These options with a given character set. */
   public TableOptions withCharset(@Nullable Charset given) {
-    return new TableOptions(delimiter, decimalMark, given, sheet);
+    return new TableOptions(delimiter, decimalMark, given, sheet, onPage);
   }
 
   /** These options with a given sheet. */
   public TableOptions withSheet(@Nullable String given) {
-    return new TableOptions(delimiter, decimalMark, charset, given);
+    return new TableOptions(delimiter, decimalMark, charset, given, onPage);
+  }
+
+  /** These options as the user gives them in the fields of a page. */
+  public TableOptions givenOnPage() {
+    return new TableOptions(delimiter, decimalMark, charset, sheet, true);
   }
 
   /**

@@ -32,21 +32,22 @@ final class MergedCells {
    * no value of their own. An area that starts in the header or above is left alone, and no row is
    * made where there was none.
    *
-   * @param rows that are not blank, from the top
+   * @param sheetRows that are not blank, from the top
    * @throws InputException when the areas take more cells than memory should be spent on
    */
-  List<TableRow> filled(List<TableRow> rows, Problems problems) throws InputException {
-    if (merges.isEmpty() || rows.isEmpty()) {
+  List<TableRow> filled(SheetRows sheetRows, Problems problems) throws InputException {
+    List<TableRow> rows = sheetRows.all();
+    if (merges.isEmpty()) {
       return rows;
     }
     int[] numbers = rows.stream().mapToInt(TableRow::number).toArray();
-    int width = rows.get(0).cells().size();
+    int width = sheetRows.width();
     List<List<TableCell>> filled = new ArrayList<>(Collections.nCopies(rows.size(), List.of()));
     long taken = 0;
     for (CellRange merge : merges) {
       int first = Arrays.binarySearch(numbers, merge.top());
       int right = Math.min(merge.right(), width - 1);
-      if (first <= 0 || merge.left() > right) {
+      if (first <= sheetRows.at() || merge.left() > right) {
         continue;
       }
       TableCell shown = rows.get(first).cell(merge.left());

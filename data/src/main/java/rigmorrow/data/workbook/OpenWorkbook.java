@@ -63,6 +63,7 @@ final class OpenWorkbook implements Closeable {
       int sharedTexts = texts == null ? 0 : PartXml.count(texts, "si");
       String folder = paths.workbook().substring(0, paths.workbook().lastIndexOf('/') + 1);
       Map<String, String> sheetParts = PartXml.relations(needed(parts, paths.relations()), folder);
+      parts.makeTextsOfDates(sheetParts.values());
       boolean styles = parts.part(paths.styles()) != null;
       ReadableWorkbook workbook =
           new ReadableWorkbook(

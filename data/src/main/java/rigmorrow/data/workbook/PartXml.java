@@ -1,8 +1,10 @@
 package rigmorrow.data.workbook;
 
 import java.io.ByteArrayInputStream;
+import java.io.InputStream;
 import java.util.HashMap;
 import java.util.Map;
+import javax.xml.stream.XMLEventReader;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
@@ -34,6 +36,11 @@ final class PartXml {
   /** A reader that follows no reference out of the file. */
   static XMLStreamReader reader(byte[] part) throws XMLStreamException {
     return FACTORY.createXMLStreamReader(new ByteArrayInputStream(part));
+  }
+
+  /** The same, event by event. */
+  static XMLEventReader events(InputStream part) throws XMLStreamException {
+    return FACTORY.createXMLEventReader(part);
   }
 
   /** The main parts by the list of content types. */

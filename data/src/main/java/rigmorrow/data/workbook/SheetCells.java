@@ -27,6 +27,9 @@ final class SheetCells {
   /** How signs are written that XML cannot hold (ECMA-376 part 1, 22.9.2.19). */
   private static final Pattern ESCAPED = Pattern.compile("_x([0-9A-Fa-f]{4})_");
 
+  private static final Pattern ISO_MOMENT =
+      Pattern.compile("(\\d{4}-\\d{2}-\\d{2})T(\\d{2}:\\d{2}(?::\\d{2}(?:\\.\\d{1,9})?)?)");
+
   private final Map<String, CellFormat> formats = new HashMap<>();
 
   /** The cell as a table has it; null stands for none. */
@@ -51,7 +54,7 @@ final class SheetCells {
     if (unreadable || cell.getType() == CellType.ERROR) {
       return TableCell.ofFault("" + raw, "a value; this cell has an error");
     }
-    String text = value == null ? "" : unescaped(value.toString());
+    String text = value == null ? "" : asShown(cell, unescaped(value.toString()));
     return text.length() > TableCell.LONGEST
         ? TableCell.ofFault(text, "at most " + TableCell.LONGEST + " characters in a cell")
         : TableCell.of(text);
@@ -67,6 +70,20 @@ final class SheetCells {
     Matcher matcher = ESCAPED.matcher(text);
     return matcher.replaceAll(
         sign -> Matcher.quoteReplacement("" + (char) Integer.parseInt(sign.group(1), 16)));
+  }
+
+  /** A date in ISO 8601 as far as its format shows it: a day without its midnight, or a time. */
+  private String asShown(Cell cell, String text) {
+    Matcher moment = ISO_MOMENT.matcher(text);
+    if (!moment.matches()) {
+      return text;
+    }
+    CellFormat format = format(cell);
+    if (format.time() && !format.date()) {
+      return moment.group(2);
+    }
+    boolean dayOnly = format.date() && !format.time() && moment.group(2).matches("00:00[:0.]*");
+    return dayOnly ? moment.group(1) : text;
   }
 
   private TableCell number(Cell cell, BigDecimal exact) {

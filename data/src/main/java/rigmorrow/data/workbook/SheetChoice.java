@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.dhatim.fastexcel.reader.Sheet;
 import org.dhatim.fastexcel.reader.SheetVisibility;
-import org.jspecify.annotations.Nullable;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.Problems;
 import rigmorrow.data.problem.Words;
 import rigmorrow.data.table.HeaderJudge;
+import rigmorrow.data.table.HeaderRow;
 import rigmorrow.data.table.Table;
+import rigmorrow.data.table.TableChoice;
+import rigmorrow.data.table.TableOptions;
 import rigmorrow.data.table.TableRow;
 
 /** Finds the sheet to read: the one whose header is known, or the one that the user names. */
@@ -23,23 +25,25 @@ final class SheetChoice {
   }
 
   private final OpenWorkbook workbook;
+  private final TableOptions options;
   private final HeaderJudge judge;
   private final Problems problems;
 
-  SheetChoice(OpenWorkbook workbook, HeaderJudge judge, Problems problems) {
+  SheetChoice(OpenWorkbook workbook, TableOptions options, HeaderJudge judge, Problems problems) {
     this.workbook = workbook;
+    this.options = options;
     this.judge = judge;
     this.problems = problems;
   }
 
   /**
-   * The sheet to read. Hidden ones are read only when they are named.
+   * The sheet to read. Hidden ones are read only when the options name them.
    *
-   * @param named by the user; null for none
    * @throws InputException when none is right, or several are
    */
-  Sheet sheet(@Nullable String named) throws InputException {
+  Sheet sheet() throws InputException {
     List<Sheet> sheets = workbook.sheets();
+    String named = options.sheet();
     if (named != null) {
       return named(sheets, named);
     }
@@ -80,12 +84,16 @@ final class SheetChoice {
       }
     }
     problems.add(
-        "file", judge.option("sheet"), named, "a sheet: " + Words.choice(names(sheets), named));
+        "file",
+        TableChoice.SHEET.name(judge, options),
+        named,
+        "a sheet: " + Words.choice(names(sheets), named));
     throw new InputException(problems.found());
   }
 
   private InputException ask(List<String> names, String accepted) {
-    problems.add("file", judge.option("sheet"), "", accepted + String.join(", ", names));
+    problems.add(
+        "file", TableChoice.SHEET.name(judge, options), "", accepted + String.join(", ", names));
     return new InputException(problems.found());
   }
 
@@ -99,15 +107,16 @@ final class SheetChoice {
           if (!read.blank()) {
             first.add(read);
           }
-          return read.blank();
+          return first.size() < HeaderRow.MOST_LOOKED_AT;
         });
     if (first.isEmpty()) {
       return Header.MISSING;
     }
-    if (judge.complete(first.get(0))) {
+    TableRow header = first.get(HeaderRow.in(first, judge));
+    if (judge.complete(header)) {
       return Header.COMPLETE;
     }
-    return judge.known(first.get(0)) > 0 ? Header.KNOWN : Header.UNKNOWN;
+    return judge.known(header) > 0 ? Header.KNOWN : Header.UNKNOWN;
   }
 
   private static List<String> names(List<Sheet> sheets) {

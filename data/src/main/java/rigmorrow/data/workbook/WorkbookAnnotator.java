@@ -45,13 +45,12 @@ public final class WorkbookAnnotator {
   private final List<CellEdit> mended;
   private final Set<Place> mendedPlaces;
 
-  /** Rows that are not blank, the header first. */
-  private final List<TableRow> rows;
+  private final SheetRows rows;
 
   private WorkbookAnnotator(
       OpenWorkbook workbook,
       Worksheet copy,
-      List<TableRow> rows,
+      SheetRows rows,
       List<InputProblem> told,
       List<CellEdit> mended) {
     this.mended = mended;
@@ -87,19 +86,20 @@ public final class WorkbookAnnotator {
     Problems problems = new Problems(file);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (OpenWorkbook workbook = OpenWorkbook.open(bytes, problems)) {
-      Sheet sheet = new SheetChoice(workbook, judge, problems).sheet(options.sheet());
-      List<TableRow> rows = WorkbookTable.rows(workbook, sheet, problems);
-      if (rows.isEmpty()) {
+      Sheet sheet = new SheetChoice(workbook, options, judge, problems).sheet();
+      List<TableRow> filled = WorkbookTable.rows(workbook, sheet, problems);
+      if (filled.isEmpty()) {
         throw Table.nothing(judge, problems);
       }
-      int width = rows.get(0).cells().size();
-      int there = ProblemColumn.in(rows.get(0));
+      SheetRows rows = SheetRows.of(filled, judge);
+      int width = rows.width();
+      int there = ProblemColumn.in(rows.header());
       if (there < 0 && width == WorkbookTable.MOST_COLUMNS) {
-        Place last = Place.cell(sheet.getName(), rows.get(0).number(), width);
+        Place last = Place.cell(sheet.getName(), rows.header().number(), width);
         problems.add(last, "", width + " columns", "one less, to leave room for the problems");
         throw new InputException(problems.found());
       }
-      int bottom = rows.get(rows.size() - 1).number();
+      int bottom = filled.get(filled.size() - 1).number();
       List<CellRange> merges =
           new MergedCells(sheet.getName(), workbook.merges(sheet)).within(bottom, width, problems);
       try (Workbook writing = new Workbook(out, "rigmorrow", null)) {
@@ -116,8 +116,8 @@ public final class WorkbookAnnotator {
    * @param there column of the problems that were told before; below 0 for none
    */
   private void copy(Sheet sheet, List<CellRange> merges, int there) throws InputException {
-    int width = rows.get(0).cells().size();
-    Set<Integer> filled = rows.stream().map(TableRow::number).collect(Collectors.toSet());
+    int width = rows.width();
+    Set<Integer> filled = rows.all().stream().map(TableRow::number).collect(Collectors.toSet());
     workbook.read(
         sheet,
         (number, row) -> {
@@ -161,7 +161,7 @@ public final class WorkbookAnnotator {
       return;
     }
     String shown =
-        rows.stream()
+        rows.all().stream()
             .filter(row -> row.number() == merge.top())
             .findFirst()
             .map(row -> row.text(merge.left()))
@@ -178,10 +178,10 @@ public final class WorkbookAnnotator {
     Map<Integer, List<InputProblem>> byRow =
         told.stream().collect(Collectors.groupingBy(problem -> problem.place().row()));
     Set<Integer> besideThem =
-        rows.stream().skip(1).map(TableRow::number).collect(Collectors.toSet());
+        rows.belowHeader().stream().map(TableRow::number).collect(Collectors.toSet());
     List<InputProblem> others =
         told.stream().filter(problem -> !besideThem.contains(problem.place().row())).toList();
-    copy.value(rows.get(0).number() - 1, column, ProblemColumn.header(others));
+    copy.value(rows.header().number() - 1, column, ProblemColumn.header(others));
     for (int number : besideThem) {
       String words = ProblemColumn.besideRow(byRow.getOrDefault(number, List.of()));
       if (!words.isEmpty()) {

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -12,6 +13,7 @@ import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import javax.xml.stream.XMLStreamException;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.jspecify.annotations.Nullable;
@@ -83,6 +85,16 @@ final class WorkbookParts {
   /** The content of a part, with or without a slash in front; null when there is none. */
   byte @Nullable [] part(String name) {
     return parts.get(key(name));
+  }
+
+  /** Makes texts of dates in the parts with these names that are there. */
+  void makeTextsOfDates(Collection<String> names) throws XMLStreamException {
+    for (String name : names) {
+      byte[] content = part(name);
+      if (content != null) {
+        parts.put(key(name), IsoDates.asTexts(content));
+      }
+    }
   }
 
   /** The parts as a file again. */

@@ -38,10 +38,14 @@ public final class WorkbookTable {
       throw Table.nothing(judge, problems);
     }
     try (OpenWorkbook workbook = OpenWorkbook.open(bytes, problems)) {
-      Sheet sheet = new SheetChoice(workbook, judge, problems).sheet(options.sheet());
+      Sheet sheet = new SheetChoice(workbook, options, judge, problems).sheet();
       List<TableRow> rows = rows(workbook, sheet, problems);
+      if (rows.isEmpty()) {
+        throw Table.nothing(judge, problems);
+      }
       List<TableRow> merged =
-          new MergedCells(sheet.getName(), workbook.merges(sheet)).filled(rows, problems);
+          new MergedCells(sheet.getName(), workbook.merges(sheet))
+              .filled(SheetRows.of(rows, judge), problems);
       return Table.of(TableForm.ofSheet(sheet.getName()), merged, judge, problems);
     } catch (IOException e) {
       throw new UncheckedIOException("a workbook in memory cannot be closed", e);
@@ -61,7 +65,7 @@ public final class WorkbookTable {
   }
 
   /**
-   * The rows that are not blank, the header as wide as the widest of them.
+   * The rows that are not blank.
    *
    * @throws InputException when the sheet holds what no spreadsheet writes, or too much
    */
@@ -86,19 +90,6 @@ public final class WorkbookTable {
           }
           return true;
         });
-    if (!rows.isEmpty()) {
-      rows.set(0, widened(rows.get(0), rows));
-    }
     return rows;
-  }
-
-  /** A sheet has no end on the right: what stands there has a column without a header. */
-  private static TableRow widened(TableRow header, List<TableRow> rows) {
-    int width = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
-    List<TableCell> cells = new ArrayList<>(header.cells());
-    while (cells.size() < width) {
-      cells.add(TableCell.EMPTY);
-    }
-    return new TableRow(header.number(), cells, header.fault());
   }
 }

@@ -10,6 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import rigmorrow.data.samples.FormatPage;
 import rigmorrow.data.table.ProblemColumn;
+import rigmorrow.data.table.TableChoice;
+import rigmorrow.data.table.TableOptions;
 
 class ColumnFormatPageTest {
   private static final List<String> LINES =
@@ -50,8 +52,8 @@ class ColumnFormatPageTest {
   @Test
   void namesTheOptionsOfASizesTable() {
     assertThat(FormatPage.text("Sizes from a device"))
-        .contains("`" + TableKind.SIZES.option("decimal") + "`")
-        .contains("`" + TableKind.SIZES.option("sheet") + "`");
+        .contains("`" + TableChoice.DECIMAL.name(TableKind.SIZES, TableOptions.FIND) + "`")
+        .contains("`" + TableChoice.SHEET.name(TableKind.SIZES, TableOptions.FIND) + "`");
   }
 
   @Test

@@ -97,9 +97,9 @@ class BrokenWorkbookTest {
             "kind of cell unknown",
             new RawWorkbook()
                 .sheet("T")
-                .raw("<row r=\"2\"><c r=\"B2\" t=\"d\"><v>2026-11-26</v></c></row>")
+                .raw("<row r=\"2\"><c r=\"B2\" t=\"q\"><v>2026-11-26</v></c></row>")
                 .bytes(),
-            "sheet 'T', row 2, column B: 'a cell of the kind 'd''; accepted: the workbook saved"
+            "sheet 'T', row 2, column B: 'a cell of the kind 'q''; accepted: the workbook saved"
                 + " again by a spreadsheet"),
         sample(
             "number no double holds",

@@ -127,6 +127,11 @@ public final class RawWorkbook {
     return "<c s=\"" + (formats.indexOf(format) + 1) + "\"><v>" + value + "</v></c>";
   }
 
+  /** A cell with a date as ISO 8601 writes it, which a format shows. */
+  public String isoDate(String value, String format) {
+    return number(value, format).replaceFirst("<c ", "<c t=\"d\" ");
+  }
+
   /** A cell of a given kind: b for yes and no, e for an error. */
   public static String cell(String kind, String value) {
     return "<c t=\"" + kind + "\"><v>" + escaped(value) + "</v></c>";

@@ -134,6 +134,40 @@ class WorkbookTableTest {
         .hasMessageContaining("row 4, column C, Due: '1900-");
   }
 
+  /** As "Strict Open XML" and some other programs write dates. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "2026-11-26T16:00:00|yyyy-mm-dd hh:mm|2026-11-26T16:00",
+        "2026-11-26T16:00:00.000|dd.mm.yyyy|2026-11-26T16:00",
+        "2026-11-26T00:00:00|dd-mm-yyyy hh:mm|2026-11-26T00:00",
+        "2026-11-26T16:00|General|2026-11-26T16:00",
+        "1899-12-30T16:00:00|hh:mm|2026-11-26T16:00",
+        "16:00:00|hh:mm|2026-11-26T16:00"
+      })
+  void readsDatesInIso8601(String written, String format, LocalDateTime due) throws Exception {
+    book.texts("Article|Recipe|Due|Note")
+        .row(text("1"), text("spin-36"), book.isoDate(written, format), text("a <d> & \"d\""));
+    ShotJob job = read().shotList().jobs().get(0);
+    assertThat(job.promise().dueAt()).isEqualTo(due);
+    assertThat(job.note()).isEqualTo("a <d> & \"d\"");
+  }
+
+  @Test
+  void refusesIsoDatesWithoutATimeOfDayAndWhatIsNone() {
+    book.texts("Article|Recipe|Due")
+        .row(text("1"), text("spin-36"), book.isoDate("2026-11-26", "dd.mm.yyyy"))
+        .row(text("2"), text("spin-36"), book.isoDate("2026-11-26T00:00:00", "dd.mm.yyyy"))
+        .row(text("3"), text("spin-36"), book.isoDate("2026-11-26T16:00:00Z", "dd.mm.yyyy"))
+        .row(text("4"), text("spin-36"), book.isoDate("tomorrow", "dd.mm.yyyy"));
+    assertThatThrownBy(this::read)
+        .hasMessageContaining("row 2, column C, Due: '2026-11-26'; accepted: the time of day too")
+        .hasMessageContaining("row 3, column C, Due: '2026-11-26'; accepted: the time of day too")
+        .hasMessageContaining("row 4, column C, Due: '2026-11-26T16:00:00Z'; accepted: a time such")
+        .hasMessageContaining("row 5, column C, Due: 'tomorrow'; accepted: a time such as");
+  }
+
   @Test
   void readsYesAndNo() throws Exception {
     book.texts("Article|Recipe|Glass")

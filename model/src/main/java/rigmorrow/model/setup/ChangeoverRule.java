@@ -1,6 +1,8 @@
 package rigmorrow.model.setup;
 
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.model.check.Require;
 
@@ -18,7 +20,8 @@ import rigmorrow.model.check.Require;
  *     or more; loading may go on meanwhile, capture may not
  * @param people 1 or 2
  * @param skills what the operator in charge must be able to do
- * @param step what the run sheet says; null for a plain "attribute: from to to"
+ * @param step what the run sheet says, in which {@value #FROM} and {@value #TO} stand for the names
+ *     of the two values; null for a plain "attribute: from to to"
  */
 public record ChangeoverRule(
     String attribute,
@@ -32,6 +35,14 @@ public record ChangeoverRule(
     @Nullable String step) {
   /** Stands for any value. */
   public static final String ANY = "*";
+
+  /** Stands in a step for what people call the value that is set up before. */
+  public static final String FROM = "{from}";
+
+  /** Stands in a step for what people call the value that is set up then. */
+  public static final String TO = "{to}";
+
+  private static final Pattern NAMES = Pattern.compile("\\{(from|to)}");
 
   public ChangeoverRule {
     Require.text("changeover.attribute", attribute);
@@ -54,5 +65,12 @@ public record ChangeoverRule(
   /** How specific the line is: a line with a higher number goes before one with a lower. */
   public int specificity() {
     return (rigs.isEmpty() ? 0 : 4) + (to.equals(ANY) ? 0 : 2) + (from.equals(ANY) ? 0 : 1);
+  }
+
+  /** A step with names put in. A name that looks like a place to put one stays as it is. */
+  public static String named(String step, String from, String to) {
+    return NAMES
+        .matcher(step)
+        .replaceAll(hit -> Matcher.quoteReplacement(hit.group(1).equals("from") ? from : to));
   }
 }

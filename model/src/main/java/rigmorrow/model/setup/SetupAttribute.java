@@ -25,4 +25,18 @@ public record SetupAttribute(String id, String label, List<AttributeValue> value
   public Optional<AttributeValue> value(String valueId) {
     return values.stream().filter(value -> value.id().equals(valueId)).findFirst();
   }
+
+  /**
+   * What people call a value: its label, with the id in brackets where another value has the same
+   * label; the id alone for a value that the attribute does not have.
+   */
+  public String nameOf(String valueId) {
+    return value(valueId)
+        .map(value -> isAmbiguous(value) ? value.label() + " (" + valueId + ")" : value.label())
+        .orElse(valueId);
+  }
+
+  private boolean isAmbiguous(AttributeValue value) {
+    return values.stream().filter(other -> other.label().equals(value.label())).count() > 1;
+  }
 }

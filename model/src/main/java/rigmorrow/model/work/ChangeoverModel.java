@@ -106,15 +106,12 @@ public final class ChangeoverModel {
                             + change.to()
                             + " on "
                             + rig.id()));
-    String text = rule.step();
-    if (text == null) {
-      text =
-          attribute.label()
-              + ": "
-              + label(attribute, change.from())
-              + " to "
-              + label(attribute, change.to());
-    }
+    String from = attribute.nameOf(change.from());
+    String to = attribute.nameOf(change.to());
+    String text =
+        rule.step() == null
+            ? attribute.label() + ": " + from + " to " + to
+            : ChangeoverRule.named(rule.step(), from, to);
     // What is taken away is as hot, live or heavy as what is put up.
     String caution = attribute.value(change.from()).map(AttributeValue::caution).orElse(null);
     if (caution != null) {
@@ -123,9 +120,5 @@ public final class ChangeoverModel {
     int attended = (int) Math.ceil(rule.attendedSeconds() * rig.changeoverFactor() - 1e-9);
     return new ChangeoverStep(
         text, attended, rule.unattendedSeconds(), rule.people(), rule.skills());
-  }
-
-  private static String label(SetupAttribute attribute, String value) {
-    return attribute.value(value).map(known -> known.label()).orElse(value);
   }
 }

@@ -9,6 +9,7 @@ import static rigmorrow.model.FloorFixtures.value;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,9 +17,11 @@ import rigmorrow.model.FloorFixtures;
 import rigmorrow.model.RigBuilder;
 import rigmorrow.model.floor.PlateRing;
 import rigmorrow.model.floor.Rig;
+import rigmorrow.model.setup.AttributeValue;
 import rigmorrow.model.setup.ChangeoverRule;
 import rigmorrow.model.setup.ChangeoverStep;
 import rigmorrow.model.setup.Setup;
+import rigmorrow.model.setup.SetupAttribute;
 
 class ChangeoverModelTest {
   private static final Rig TABLE = new RigBuilder("table").build();
@@ -104,6 +107,52 @@ class ChangeoverModelTest {
     assertThat(model.steps(PLATFORM, FloorFixtures.whiteSoftMatt(), request))
         .extracting(ChangeoverStep::text)
         .containsExactly("background: white to grey", "surface: matt to clear");
+  }
+
+  @Test
+  void aStepNamesTheValuesAsPeopleCallThem() {
+    SetupAttribute camera =
+        new SetupAttribute(
+            "camera",
+            "Camera",
+            List.of(called("b-70", "body B, 70 mm"), called("b-macro", "body {to}, macro")));
+    ChangeoverModel model = cameraModel(camera, "Lens: {from} off, {to} on, {torque} tight");
+
+    assertThat(text(model, "b-70", "b-macro"))
+        .isEqualTo("Lens: body B, 70 mm off, body {to}, macro on, {torque} tight");
+    assertThat(text(cameraModel(camera, null), "b-70", "b-macro"))
+        .isEqualTo("Camera: body B, 70 mm to body {to}, macro");
+  }
+
+  @Test
+  void aNameThatTwoValuesHaveIsGivenWithItsId() {
+    SetupAttribute camera =
+        new SetupAttribute(
+            "camera",
+            "Camera",
+            List.of(called("b-1", "body B"), called("b-2", "body B"), called("a-1", "body A")));
+
+    assertThat(text(cameraModel(camera, null), "b-1", "b-2"))
+        .isEqualTo("Camera: body B (b-1) to body B (b-2)");
+    assertThat(text(cameraModel(camera, "Take {to}"), "b-1", "a-1")).isEqualTo("Take body A");
+    assertThat(camera.nameOf("c-9")).isEqualTo("c-9");
+  }
+
+  private static AttributeValue called(String id, String label) {
+    return new AttributeValue(id, label, null, Set.of(), null);
+  }
+
+  private static ChangeoverModel cameraModel(SetupAttribute camera, @Nullable String step) {
+    ChangeoverRule rule =
+        new ChangeoverRule("camera", "*", "*", Set.of(), 60, 0, 1, Set.of(), step);
+    return new ChangeoverModel(FloorFixtures.floor().attributes(camera).changeovers(rule).build());
+  }
+
+  private static String text(ChangeoverModel model, String from, String to) {
+    return model
+        .steps(TABLE, new Setup(Map.of("camera", from)), new Setup(Map.of("camera", to)))
+        .get(0)
+        .text();
   }
 
   @Test

@@ -76,7 +76,10 @@ public enum HandOut {
     public byte[] bytes(Handed handed, Instant stamp) {
       LabelGrid grid = new LabelGrid(Paper.A4, LABEL_COLUMNS, LABEL_ROWS);
       BoardState state = handed.state();
-      return new Labels(state.batch().shotList(), state.batch().floor().name(), grid).pdf().bytes();
+      return new Labels(
+              state.batch().shotList(), state.batch().floor().name(), handed.stamp(), grid)
+          .pdf()
+          .bytes();
     }
   };
 

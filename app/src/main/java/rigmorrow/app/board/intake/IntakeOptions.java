@@ -20,6 +20,7 @@ public record IntakeOptions(@Nullable LocalDate date, @Nullable Integer days, Ta
   private static final int MOST_DAYS = 31;
 
   public IntakeOptions {
+    table = table.givenOnPage();
     if (days != null && (days < 1 || days > MOST_DAYS)) {
       throw new IllegalArgumentException("days is " + days + "; accepted: 1 to " + MOST_DAYS + ".");
     }

@@ -9,6 +9,7 @@ import rigmorrow.data.Formats;
 import rigmorrow.data.InputFile;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
+import rigmorrow.data.shot.SmallSizes;
 import rigmorrow.data.shottable.ShotTableOptions;
 import rigmorrow.data.shottable.ShotTableReading;
 import rigmorrow.data.table.CellEdit;
@@ -70,6 +71,9 @@ public record Reading(
       List<String> notes = new ArrayList<>();
       if (table != null) {
         notes.add(table.table().form().phrase());
+        if (!table.table().above().isEmpty()) {
+          notes.add(table.table().headerTaken());
+        }
       }
       Table rows = table == null ? null : table.table();
       return new Reading(date, days, notes, e.problems(), rows, null);
@@ -84,7 +88,9 @@ public record Reading(
     String pins = list.pins().isEmpty() ? "" : ", " + Counted.of(list.pins().size(), "pin");
     ShotList dated = list.withDates(date, days);
     String note = Counted.of(list.jobs().size(), "job") + pins;
-    return new Reading(date, days, List.of(note), List.of(), null, dated);
+    List<String> notes = new ArrayList<>(List.of(note));
+    notes.addAll(SmallSizes.linesOf(list));
+    return new Reading(date, days, notes, List.of(), null, dated);
   }
 
   private static void refuseMany(int jobs, String name) throws InputException {

@@ -1,5 +1,6 @@
 package rigmorrow.app.cli.options;
 
+import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -44,6 +45,14 @@ public final class ReadingOptions {
   private @Nullable Character delimiter;
 
   @Option(
+      names = "--charset",
+      paramLabel = "NAME",
+      converter = CharacterSet.class,
+      description =
+          "Character set of a CSV file, such as windows-1252 or ibm850. Default: found in the file.")
+  private @Nullable Charset charset;
+
+  @Option(
       names = "--sheet",
       paramLabel = "NAME",
       description = "Sheet of an XLSX file. Default: the one whose header is known.")
@@ -85,9 +94,7 @@ public final class ReadingOptions {
           "--days is " + days + "; accepted: " + accepted,
           List.of(new InputProblem("", "command line", "--days", "" + days, accepted)));
     }
-    TableOptions table =
-        TableOptions.FIND.withDecimalMark(decimal).withDelimiter(delimiter).withSheet(sheet);
-    return new ShotListSource(floor, shotList, date, days, table, sizesSource());
+    return new ShotListSource(floor, shotList, date, days, table(), sizesSource());
   }
 
   /** The first day to plan; null when it was not given. */
@@ -97,9 +104,15 @@ public final class ReadingOptions {
 
   /** True when any but the date was given: they mean nothing without a shot list. */
   boolean givenBesidesDate() {
-    TableOptions table =
-        TableOptions.FIND.withDecimalMark(decimal).withDelimiter(delimiter).withSheet(sheet);
-    return days != null || !table.equals(TableOptions.FIND) || sizesSource() != null;
+    return days != null || !table().equals(TableOptions.FIND) || sizesSource() != null;
+  }
+
+  private TableOptions table() {
+    return TableOptions.FIND
+        .withDecimalMark(decimal)
+        .withDelimiter(delimiter)
+        .withCharset(charset)
+        .withSheet(sheet);
   }
 
   private ShotListSource.@Nullable SizesSource sizesSource() {
@@ -111,6 +124,21 @@ public final class ReadingOptions {
           List.of(new InputProblem("", "command line", "--sizes", "", accepted)));
     }
     return sizes == null ? null : new ShotListSource.SizesSource(sizes, table, preferSizes);
+  }
+
+  /** Finds a character set by its name. */
+  static final class CharacterSet implements ITypeConverter<Charset> {
+    @Override
+    public Charset convert(String value) {
+      try {
+        return Charset.forName(value);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(
+            "no character set is called '"
+                + value
+                + "'; accepted: names such as utf-8, windows-1252, iso-8859-15, ibm850");
+      }
+    }
   }
 
   /** Reads a decimal mark. */

@@ -9,7 +9,6 @@ import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.Operator;
 import rigmorrow.model.floor.Rig;
 import rigmorrow.model.setup.Setup;
-import rigmorrow.model.setup.SetupAttribute;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.Pin;
 import rigmorrow.model.shot.ShotJob;
@@ -90,12 +89,11 @@ public final class Names {
   public List<Fact> setup(Setup setup) {
     return floor.attributes().stream()
         .filter(attribute -> setup.value(attribute.id()) != null)
-        .map(attribute -> new Fact(attribute.label(), value(attribute, setup)))
+        .map(
+            attribute ->
+                new Fact(
+                    attribute.label(),
+                    attribute.nameOf(String.valueOf(setup.value(attribute.id())))))
         .toList();
-  }
-
-  private static String value(SetupAttribute attribute, Setup setup) {
-    String id = String.valueOf(setup.value(attribute.id()));
-    return attribute.value(id).map(value -> value.label()).orElse(id);
   }
 }

@@ -8,9 +8,11 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.HexFormat;
 import java.util.Locale;
+import rigmorrow.app.report.Counted;
 import rigmorrow.data.plan.PlanCsvWriter;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
+import rigmorrow.model.shot.ShotList;
 
 /**
  * Says which plan a paper or file was made of, so that two stacks on a table can be told apart.
@@ -74,6 +76,17 @@ public record PlanStamp(String words, String note) {
     }
   }
 
+  /** Of a paper that is made of a shot list, whatever is planned. */
+  public static PlanStamp ofShotList(ShotList list) {
+    return new PlanStamp(
+        "Shot list for "
+            + list.date()
+            + ", "
+            + Counted.of(list.jobs().size(), "job")
+            + "; made without a plan",
+        "");
+  }
+
   /** All of it in one line. */
   public String whole() {
     return with(note);
@@ -82,6 +95,20 @@ public record PlanStamp(String words, String note) {
   /** The same with a long note cut off, for the margin of a page. */
   public String line() {
     return with(note.length() <= SHORT_NOTE ? note : note.substring(0, SHORT_NOTE - 1) + "…");
+  }
+
+  /** The line as the content of a style sheet's margin box: nothing in it can end the style. */
+  public String lineInStyle() {
+    StringBuilder text = new StringBuilder();
+    line()
+        .codePoints()
+        .forEach(
+            letter ->
+                text.append(
+                    letter < 128 && Character.isLetterOrDigit(letter)
+                        ? Character.toString(letter)
+                        : "\\%x ".formatted(letter)));
+    return text.toString();
   }
 
   private String with(String shown) {

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import rigmorrow.app.print.ReadPdf;
 
 /** Files of the plan, and versions of it. */
 class HandOutBrowserTest {
@@ -36,6 +37,10 @@ class HandOutBrowserTest {
             .contains("2026-03-18")
             .endsWith("." + parts[1]);
         assertThat(Files.size(download.path())).as(name).isGreaterThan(200);
+        if (name.equals("labels.pdf")) {
+          assertThat(new ReadPdf(Files.readAllBytes(download.path())).pages())
+              .allMatch(text -> text.contains("Not published: revision 1 of the board, made "));
+        }
       }
       Page sheets =
           page.waitForPopup(

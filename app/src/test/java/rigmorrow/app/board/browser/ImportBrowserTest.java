@@ -53,6 +53,24 @@ class ImportBrowserTest {
   }
 
   @Test
+  void asksInTheWordsOfThePageAndIsAnsweredThere() throws IOException {
+    try (OpenBoard board = OpenBoard.demo(12)) {
+      Page page = board.page();
+      board.view("import");
+      String list = "Uge 12;;\n\nVarenr;Opskrift;Vægt (kg)\n417;stills;1,234\n";
+      page.locator("#file").setInputFiles(file("uge12.csv", list));
+      assertThat(page.locator("#intake-notes")).containsText("row 3 was taken as the header");
+      assertThat(page.locator("#intake-problems")).containsText("(Decimal mark)");
+      assertThat(page.locator("#intake")).not().containsText("--decimal");
+      page.getByLabel("Decimal mark", new Page.GetByLabelOptions().setExact(true))
+          .selectOption("comma");
+      page.locator("#intake-options button").click();
+      assertThat(page.locator("#intake h3").first()).containsText("no problems, 1 job");
+      assertThat(page.locator("#intake-fit-table .chip")).hasText("measure length, width, height");
+    }
+  }
+
+  @Test
   void showsTheFitCheckOfTheDayWithReasons() throws IOException {
     try (OpenBoard board = OpenBoard.demo(40)) {
       Page page = board.page();
@@ -61,6 +79,9 @@ class ImportBrowserTest {
       assertThat(page.locator("#fit-table thead th").allTextContents().size())
           .isGreaterThan(board.desk().now().batch().floor().rigs().size());
       assertThat(page.locator("#fit-table").textContent()).matches("(?s).*\\d+ (mm|kg).*");
+      assertThat(page.locator("#fit-table .misfit summary").allTextContents())
+          .anyMatch(text -> text.matches(" no: .+, \\d+ more reasons"))
+          .noneMatch(text -> text.contains("+"));
     }
   }
 

@@ -71,7 +71,7 @@ class IntakeTest {
 
   @ParameterizedTest
   @MethodSource("broken")
-  void tellsOfABrokenFileWhatTheCommandLineTells(Path file) throws Exception {
+  void tellsOfABrokenFileWhatTheCommandLineTellsButNamesItsOwnFields(Path file) throws Exception {
     HttpResponse<byte[]> answer = board.drop(encoded(file), Files.readAllBytes(file), "");
     assertThat(answer.statusCode()).isEqualTo(200);
     JsonNode view = json(answer);
@@ -159,6 +159,8 @@ class IntakeTest {
   void readsInAnotherWayWhenTold() {
     JsonNode view = drop("list.csv", "article,recipe,height (cm)\n1,stills,\"1,234\"\n");
     assertThat(view.path("problems")).hasSize(1);
+    assertThat(view.path("problems").get(0).path("accepted").asText())
+        .contains("or say which decimal mark the file has (Decimal mark)");
     String id = view.path("id").asText();
     JsonNode told = json(options(id, "{\"decimal\":\"comma\",\"days\":2,\"date\":\"2026-03-09\"}"));
     assertThat(told.path("problems")).isEmpty();
@@ -166,6 +168,43 @@ class IntakeTest {
     assertThat(told.path("days").asInt()).isEqualTo(2);
     assertThat(options(id, "{\"days\":99}").statusCode()).isEqualTo(400);
     assertThat(options(id, "{\"delimiter\":\"|\"}").statusCode()).isEqualTo(400);
+  }
+
+  @Test
+  void namesTheFieldOfThePageWhereASheetIsAskedFor() throws Exception {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (Workbook workbook = new Workbook(out, "test", null)) {
+      for (String name : List.of("Monday", "Tuesday")) {
+        Worksheet sheet = workbook.newWorksheet(name);
+        sheet.value(0, 0, "Article");
+        sheet.value(0, 1, "Recipe");
+        sheet.value(1, 0, "00417");
+        sheet.value(1, 1, "stills");
+      }
+    }
+    JsonNode view = json(board.drop("list.xlsx", out.toByteArray(), ""));
+    JsonNode problem = view.path("problems").get(0);
+    assertThat(problem.path("field").asText()).isEqualTo("Sheet");
+    assertThat(problem.path("accepted").asText()).contains("Monday, Tuesday");
+    JsonNode told = json(options(view.path("id").asText(), "{\"sheet\":\"Tuesday\"}"));
+    assertThat(told.path("jobs").asInt()).isEqualTo(1);
+  }
+
+  @Test
+  void saysOfAListInJsonWhichSizesAreSmallAndOfATableWhichRowIsItsHeader() {
+    JsonNode json =
+        drop(
+            "list.json",
+            "{\"version\":1,\"date\":\"2026-03-18\",\"days\":1,\"jobs\":"
+                + "[{\"id\":\"1\",\"recipe\":\"stills\",\"widthMm\":4}]}");
+    assertThat(json.path("notes").get(1).asText())
+        .isEqualTo("widthMm: 1 size is under 10 mm, 4 mm (jobs[0]); check unit and decimal mark");
+    JsonNode table = drop("list.csv", "Uge 12\n\nvarenr;opskrift\n1;nope\n");
+    assertThat(table.path("table").path("headerRow").asInt()).isEqualTo(3);
+    assertThat(table.path("notes").get(1).asText())
+        .isEqualTo("row 3 was taken as the header; row 1 above it was not read ('Uge 12')");
+    JsonNode mended = json(cells(table.path("id").asText(), "4,2,stills"));
+    assertThat(mended.path("jobs").asInt()).isEqualTo(1);
   }
 
   @Test
@@ -272,7 +311,7 @@ class IntakeTest {
     try {
       if (Formats.isTable(file)) {
         Formats.readShotTable(
-            file, floor, new ShotTableOptions(TestBoard.DAY, 1, TableOptions.FIND));
+            file, floor, new ShotTableOptions(TestBoard.DAY, 1, TableOptions.FIND.givenOnPage()));
       } else {
         Formats.readShotList(file, floor);
       }

@@ -12,7 +12,7 @@ function cell(answer) {
     return el('td', {class: 'fits'}, icon('yes'), ' fits');
   }
   return el('td', {class: 'misfit'}, el('details', {},
-    el('summary', {}, icon('close'), ` no: ${short(answer.reasons[0])}${answer.reasons.length > 1 ? ` +${answer.reasons.length - 1}` : ''}`),
+    el('summary', {}, icon('close'), ` no: ${short(answer.reasons[0])}${answer.reasons.length > 1 ? `, ${counted(answer.reasons.length - 1, 'more reason')}` : ''}`),
     el('ul', {class: 'bullets'}, answer.reasons.map(text => el('li', {text})))));
 }
 
@@ -21,11 +21,14 @@ function short(reason) {
   return reason.split(/[:,(]/)[0].trim().slice(0, 32);
 }
 
+/** What people call the fields of a shot list that are measured. */
+const MEASURES = {lengthMm: 'length', widthMm: 'width', heightMm: 'height', massKg: 'mass'};
+
 function row(job, rigs) {
   return el('tr', {data: {job: job.job}},
-    el('th', {scope: 'row'}, `${job.job} ${job.name}`,
+    el('th', {scope: 'row'}, `${job.job} ${job.name} `,
       job.estimated && el('span', {class: 'hint', text: ' (estimated size)'}),
-      job.unmeasured.length > 0 && el('span', {class: 'chip late', text: `measure ${job.unmeasured.join(', ')}`}),
+      job.unmeasured.length > 0 && el('span', {class: 'chip late', text: `measure ${job.unmeasured.map(field => MEASURES[field] ?? field).join(', ')}`}),
       job.unmeasured.length === 0 && !job.fitsSomewhere && el('span', {class: 'chip late', text: 'no rig'})),
     job.cells.length === 0
       ? el('td', {colspan: String(rigs.length), class: 'unknown', text: 'It is not measured, so no rig was asked.'})

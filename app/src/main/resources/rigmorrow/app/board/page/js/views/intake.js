@@ -108,7 +108,7 @@ function optionsForm() {
   el('div', {class: 'field'}, el('label', {for: 'intake-days', text: 'Days'}), el('input', {id: 'intake-days', name: 'days', type: 'number', min: '1', max: '31', value: String(intake.days), required: true})),
   choose('intake-delimiter', 'Columns parted by', [['', 'as found'], [',', 'comma'], [';', 'semicolon'], ['tab', 'tab']]),
   choose('intake-decimal', 'Decimal mark', [['', 'as found'], ['.', 'point'], [',', 'comma']]),
-  el('div', {class: 'field'}, el('label', {for: 'intake-sheet', text: 'Sheet'}), el('input', {id: 'intake-sheet', name: 'sheet', type: 'text', value: chosen.sheet, placeholder: 'first'})),
+  el('div', {class: 'field'}, el('label', {for: 'intake-sheet', text: 'Sheet'}), el('input', {id: 'intake-sheet', name: 'sheet', type: 'text', value: chosen.sheet, placeholder: 'as found'})),
   el('button', {type: 'submit', text: 'Read again'}));
 }
 

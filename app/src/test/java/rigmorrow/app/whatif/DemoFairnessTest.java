@@ -20,7 +20,7 @@ import rigmorrow.solver.whatif.Past;
 class DemoFairnessTest {
   private static final int DAYS = 6;
   private static final int SEEDS = 2;
-  private static final int STEPS = 1500;
+  private static final int STEPS = 20_000;
   private static final List<String> RIGS = List.of("R1", "R2", "R3", "R4", "R5", "R6");
 
   private static Compared compared;

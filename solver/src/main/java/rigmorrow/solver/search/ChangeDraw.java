@@ -7,6 +7,7 @@ import rigmorrow.solver.timeline.RigWalk;
 /**
  * Draws the changes that the search tries: one job or a whole run of one setup is put where it adds
  * the least setup, beside a job that goes well with it or anywhere, or changes places with another.
+ * On a list of several days the place is mostly one where the job is in time: the others are many.
  * Often it starts from a job that is late, or from the rig that ends last. Never proposes a job on
  * a rig that cannot take it and never touches what is running or done.
  */
@@ -28,6 +29,9 @@ final class ChangeDraw {
   private static final int LATE_ODDS = 4;
   private static final int LAST_ODDS = 4;
 
+  /** One place in so many need not be in time where rigs close in between. */
+  private static final int ANY_TIME_ODDS = 8;
+
   private final CompiledBatch batch;
   private final Neighbours neighbours;
   private final WorkQueues queues;
@@ -37,6 +41,7 @@ final class ChangeDraw {
   private final int backlog;
   private final int lastOdds;
   private final int cheapestPercent;
+  private final boolean inTime;
 
   ChangeDraw(
       CompiledBatch batch,
@@ -48,6 +53,7 @@ final class ChangeDraw {
     boolean end = batch.onlyFinishingCounts();
     this.lastOdds = end ? LAST_ODDS_FOR_THE_END : LAST_ODDS;
     this.cheapestPercent = end ? CHEAPEST_PERCENT_FOR_THE_END : CHEAPEST_PERCENT;
+    this.inTime = batch.closesInBetween();
     this.walk = walk;
     this.batch = batch;
     this.neighbours = neighbours;
@@ -132,8 +138,15 @@ final class ChangeDraw {
   private boolean whereCheapest(int queue, int at, Change into) {
     int job = queues.jobs(queue)[at];
     int to = random.nextInt(backlog);
-    return fit(queue, at, 1, to)
-        && put(queue, at, 1, to, walk.cheapestPlace(to, job, queues.frozen(to), random), into);
+    int from = queues.frozen(to);
+    int until = queues.length(to);
+    if (inTime && random.nextInt(ANY_TIME_ODDS) != 0) {
+      until = queues.firstCapturedAfter(to, batch.due(job));
+      from = Math.max(from, Math.min(until, queues.firstCapturedAfter(to, batch.ready(job))));
+    }
+    return from <= until
+        && fit(queue, at, 1, to)
+        && put(queue, at, 1, to, walk.cheapestPlace(to, job, from, until, random), into);
   }
 
   private boolean anywhere(int queue, int at, int count, Change into) {
@@ -208,7 +221,7 @@ final class ChangeDraw {
   private boolean put(int queue, int at, int count, int to, int target, Change into) {
     // Where what is running or done is not planned, a queue may be shorter than its frozen part.
     boolean place = target >= queues.frozen(to) && target <= queues.length(to);
-    if (!place || !fit(queue, at, count, to)) {
+    if (!place || !fit(queue, at, count, to) || !mayStand(queues.jobs(queue)[at], to, target)) {
       return false;
     }
     if (queue != to) {
@@ -241,7 +254,9 @@ final class ChangeDraw {
       int queue, int at, int count, int otherQueue, int otherAt, int otherCount, Change into) {
     if (otherAt < queues.frozen(otherQueue)
         || !fit(queue, at, count, otherQueue)
-        || !fit(otherQueue, otherAt, otherCount, queue)) {
+        || !fit(otherQueue, otherAt, otherCount, queue)
+        || !mayStand(queues.jobs(queue)[at], otherQueue, otherAt)
+        || (otherCount > 0 && !mayStand(queues.jobs(otherQueue)[otherAt], queue, at))) {
       return false;
     }
     if (queue == otherQueue
@@ -250,6 +265,10 @@ final class ChangeDraw {
     }
     into.set(queue, at, count, otherQueue, otherAt, otherCount);
     return true;
+  }
+
+  private boolean mayStand(int job, int queue, int place) {
+    return !inTime || queues.inTime(job, queue, place) || random.nextInt(ANY_TIME_ODDS) == 0;
   }
 
   private boolean fit(int queue, int at, int count, int to) {

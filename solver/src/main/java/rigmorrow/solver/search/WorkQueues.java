@@ -93,6 +93,39 @@ final class WorkQueues {
     return queue == backlog ? 0 : batch.frozen(queue);
   }
 
+  /**
+   * First place of a rig whose job is captured after a second, as the plan was kept; behind the
+   * last one where there is none.
+   */
+  int firstCapturedAfter(int rig, int second) {
+    int[] jobs = timeline.sequence(rig);
+    int low = 0;
+    int high = timeline.length(rig);
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (timeline.keptCaptureEnd(jobs[middle]) > second) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
+  }
+
+  /**
+   * True where a place is neither over before a job's sample is there nor begins when its pictures
+   * are due, as the plan was kept. The backlog is always in time.
+   */
+  boolean inTime(int job, int queue, int place) {
+    if (queue == backlog) {
+      return true;
+    }
+    int[] jobs = timeline.sequence(queue);
+    return (place == 0 || timeline.keptCaptureEnd(jobs[place - 1]) < batch.due(job))
+        && (place >= timeline.length(queue)
+            || timeline.keptCaptureEnd(jobs[place]) > batch.ready(job));
+  }
+
   /** Exchanges the two stretches. */
   void exchange(Change change) {
     if (change.left == change.right) {

@@ -279,6 +279,17 @@ public final class CompiledBatch {
     return finishingPerMinute;
   }
 
+  /** True when some rig closes and opens again: on a list of several days, most of all. */
+  public boolean closesInBetween() {
+    for (int[] hours : rigHours) {
+      // From and to of each span, and of one behind the plan's end.
+      if (hours.length > 4) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** True when neither lateness nor changeovers count, only the end of the last job. */
   public boolean onlyFinishingCounts() {
     return latenessPerMinute == 0 && changeoverPerMinute == 0 && finishingPerMinute > 0;

@@ -28,6 +28,9 @@ final class CrewDesk {
 
   private int lead;
 
+  /** Second of the last request. */
+  private int asked;
+
   CrewDesk(CompiledBatch batch, Moment now) {
     this.hours = batch.crewHours;
     this.freeAt = now.crewFreeAt;
@@ -55,6 +58,7 @@ final class CrewDesk {
    *     the plan's end
    */
   int ask(int leads, boolean two, int time, int seconds) {
+    asked = time;
     if (leads != 0 && !two) {
       return askOne(leads, time, seconds);
     }
@@ -110,6 +114,11 @@ final class CrewDesk {
     long best = Long.MAX_VALUE;
     for (int rest = who; rest != 0; rest &= rest - 1) {
       int one = Integer.numberOfTrailingZeros(rest);
+      if (closes[one] <= asked) {
+        // No later request is for an earlier second: whoever rested since then need not be looked
+        // at with care each time.
+        moveOn(one, asked);
+      }
       best = Math.min(best, (long) startOf(one, time, seconds) << NUMBER_BITS | one);
     }
     return best;

@@ -56,6 +56,11 @@ final class Marks {
     return true;
   }
 
+  /** Second at which a job of the decode that was kept last is captured. */
+  int captureEnd(int job) {
+    return keptCaptureEnd[job];
+  }
+
   /** Number of jobs that are done when the next moment is remembered. */
   int next() {
     return (triedCount + 1) * jobsBetween;

@@ -90,15 +90,16 @@ public final class RigWalk {
    * at random.
    *
    * @param from first place that may be taken
+   * @param until last one, at most the number of jobs there
    */
-  public int cheapestPlace(int rig, int job, int from, SplittableRandom random) {
+  public int cheapestPlace(int rig, int job, int from, int until, SplittableRandom random) {
     int[] sequence = timeline.sequence(rig);
     int length = timeline.length(rig);
     int request = requestAt(job, rig);
     int best = from;
     int least = Integer.MAX_VALUE;
     int alike = 0;
-    for (int at = from; at <= length; at++) {
+    for (int at = from; at <= until; at++) {
       int before = kept[rig][at * STRIDE + STATE];
       int[] row = timeline.row(rig, before, request);
       int more = row[request + SetupTable.ATTENDED];

@@ -223,6 +223,11 @@ public final class Timeline {
     return captureEnd[job];
   }
 
+  /** Second at which a job is captured in the sequences that were kept last. */
+  public int keptCaptureEnd(int job) {
+    return Objects.requireNonNull(marks).captureEnd(job);
+  }
+
   /** Second at which a rig's last job ended; 0 when it had none. */
   public int endOf(int rig) {
     return freeAt[rig];

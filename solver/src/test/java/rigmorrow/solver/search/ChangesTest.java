@@ -144,6 +144,31 @@ class ChangesTest {
     return jobs;
   }
 
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void findPlacesThatAreInTime(long seed) {
+    Bench bench = Bench.random(seed);
+    bench.timeline.decode();
+    bench.timeline.keep();
+    for (int rig = 0; rig < bench.batch.rigCount(); rig++) {
+      int[] jobs = bench.timeline.sequence(rig);
+      int length = bench.timeline.length(rig);
+      for (int job = 0; job < bench.batch.jobCount(); job++) {
+        int due = bench.batch.due(job);
+        int ready = bench.batch.ready(job);
+        int first = bench.queues.firstCapturedAfter(rig, due);
+        for (int place = 0; place <= length; place++) {
+          int before = place == 0 ? 0 : bench.timeline.captureEnd(jobs[place - 1]);
+          int then = place == length ? Integer.MAX_VALUE : bench.timeline.captureEnd(jobs[place]);
+          assertThat(first > place).isEqualTo(then <= due);
+          assertThat(bench.queues.inTime(job, rig, place))
+              .isEqualTo((place == 0 || before < due) && then > ready);
+        }
+      }
+    }
+    assertThat(bench.queues.inTime(0, bench.queues.backlog(), 0)).isTrue();
+  }
+
   /** Queues to draw changes of. */
   private static final class Bench {
     private final CompiledBatch batch;
@@ -155,7 +180,7 @@ class ChangesTest {
 
     Bench(CompiledBatch batch, Sequences start, long seed) {
       this.batch = batch;
-      this.timeline = new Timeline(batch);
+      this.timeline = Timeline.forChanges(batch);
       this.queues = new WorkQueues(batch, timeline);
       this.troubles = new TroubleSpots(batch, timeline);
       this.walk = new RigWalk(batch, timeline);
@@ -181,6 +206,7 @@ class ChangesTest {
       Change change = new Change();
       for (int i = 0; i < DRAWS; i++) {
         timeline.decode();
+        timeline.keep();
         troubles.read();
         for (int rig = 0; rig < batch.rigCount(); rig++) {
           walk.keep(rig, 0);

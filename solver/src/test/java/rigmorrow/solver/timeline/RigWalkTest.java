@@ -73,7 +73,7 @@ class RigWalkTest {
       walk.keep(rig, 0);
       for (int job = 0; job < batch.jobCount(); job++) {
         if (batch.fits(job, rig) && !stands(job, rig)) {
-          int place = walk.cheapestPlace(rig, job, 0, random);
+          int place = walk.cheapestPlace(rig, job, 0, timeline.length(rig), random);
           int least = Integer.MAX_VALUE;
           for (int at = 0; at <= timeline.length(rig); at++) {
             least = Math.min(least, setupNear(rig, job, at));

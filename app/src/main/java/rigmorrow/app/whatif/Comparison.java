@@ -47,6 +47,7 @@ public final class Comparison {
   private final int plans;
   private final WhatIf run;
   private final PlanNames names;
+  private final Map<String, String> titles;
 
   /** The same with names that nobody else asks for. */
   public Comparison(Study study, List<Past> days, RunSettings settings, String program) {
@@ -67,6 +68,7 @@ public final class Comparison {
     this.settings = settings;
     this.program = program;
     this.names = names;
+    this.titles = Compared.titles(study, days.get(0).batch().floor());
     List<Arm> all = Compared.arms(study, days.get(0).batch().floor(), settings);
     this.arms = all.size();
     this.plans = counted();
@@ -101,6 +103,17 @@ public final class Comparison {
   /** How many plans of what effort, for what, on how many days. */
   public String inWords() {
     return Counted.of(plans(), "plan") + " of " + settings.effort() + ": " + forWhat();
+  }
+
+  /** What a cell is of, as reports call it: the scenario, under which demand, and the day. */
+  public String inWords(Cell.Key key) {
+    String demand = key.demandPercent() == 0 ? "" : ", " + FigureText.demand(key.demandPercent());
+    String seed = settings.seeds() == 1 ? "" : ", seed " + key.seed();
+    return titles.getOrDefault(key.scenario(), key.scenario())
+        + demand
+        + ", on "
+        + key.batch()
+        + seed;
   }
 
   private String forWhat() {

@@ -85,7 +85,8 @@ final class LabelsCommand implements Callable<Integer> {
             batch.shotList(),
             batch.floor().name(),
             PlanStamp.ofShotList(batch.shotList()),
-            new LabelGrid(page.paper(), columns, rows));
+            new LabelGrid(page.paper(), columns, rows),
+            "fewer --columns or --rows");
     page.write(file, session, labels::html, labels::pdf);
     new HandedOut(session, common.json).tell(out);
     return ExitCodes.DONE;

@@ -143,7 +143,7 @@ final class WhatIfCommand implements Callable<Integer> {
             session.folder().resolve(given(scenarios, "SCENARIOS")),
             past.stream().map(Past::batch).toList());
     if (settings.oneMore()) {
-      PastDays.checkSmallChanges(dayFolder, past, study);
+      PastDays.checkSmallChanges(dayFolder, past, study, "--one-more");
     }
     Comparison comparison = new Comparison(study, past, settings, program());
     if (dryRun) {

@@ -29,15 +29,16 @@ public final class Labels {
    * @param floor name of the floor
    * @param stamp which plan they are of
    * @param grid how the labels lie
+   * @param larger how to get larger ones, for whom a label is too small
    * @throws RefusedException with every label that does not fit
    */
-  public Labels(ShotList list, String floor, PlanStamp stamp, LabelGrid grid) {
+  public Labels(ShotList list, String floor, PlanStamp stamp, LabelGrid grid, String larger) {
     List<Label> labels = new ArrayList<>();
     List<InputProblem> problems = new ArrayList<>();
     LabelMaker maker = new LabelMaker(grid);
     for (Sample sample : Sample.of(list)) {
       Optional<Label> label = maker.of(sample);
-      label.ifPresentOrElse(labels::add, () -> problems.add(tooSmall(sample)));
+      label.ifPresentOrElse(labels::add, () -> problems.add(tooSmall(sample, larger)));
     }
     if (list.jobs().isEmpty()) {
       problems.add(new InputProblem("", "shot list", "jobs", "none", "at least one job"));
@@ -54,13 +55,13 @@ public final class Labels {
             false);
   }
 
-  private static InputProblem tooSmall(Sample sample) {
+  private static InputProblem tooSmall(Sample sample, String larger) {
     return new InputProblem(
         "",
         "job " + sample.jobs().get(0),
         sample.gtin() == null ? "article" : "gtin",
         sample.gtin() == null ? sample.article() : sample.gtin(),
-        "fewer --columns or --rows: it does not fit the label with a bar code that can be read");
+        larger + ": it does not fit the label with a bar code that can be read");
   }
 
   private static RefusedException refused(List<InputProblem> problems) {

@@ -1,6 +1,7 @@
 package rigmorrow.app.whatif;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,9 @@ import rigmorrow.solver.whatif.Past;
  */
 public record Compared(
     Study study, List<Past> days, RunSettings settings, Cells cells, int all, String program) {
+  private static final Scenario AGAIN =
+      new Scenario(Scenario.AGAIN, "The floor as it is, other seeds", List.of(), null);
+
   public Compared {
     days = List.copyOf(days);
   }
@@ -48,6 +52,16 @@ public record Compared(
       SmallChanges.of(floor, study.prices()).forEach(scenario -> arms.add(Arm.of(scenario)));
     }
     return arms;
+  }
+
+  /** What a reader is told of everything that may be compared, by the names of the arms. */
+  static Map<String, String> titles(Study study, Floor floor) {
+    Map<String, String> titles = new HashMap<>();
+    List<Scenario> scenarios = new ArrayList<>(List.of(Scenario.base(), AGAIN));
+    scenarios.addAll(SmallChanges.of(floor, study.prices()));
+    scenarios.addAll(study.scenarios());
+    scenarios.forEach(scenario -> titles.put(scenario.name(), scenario.title()));
+    return titles;
   }
 
   /** The floor of the first day. */
@@ -82,9 +96,7 @@ public record Compared(
 
   /** The floor as it is against itself with other seeds; empty where that was not asked. */
   public Optional<ScenarioResult> again() {
-    Scenario again =
-        new Scenario(Scenario.AGAIN, "The floor as it is, other seeds", List.of(), null);
-    return results(List.of(again), 0).stream().findFirst();
+    return results(List.of(AGAIN), 0).stream().findFirst();
   }
 
   /** What each small change buys, best first; empty where that was not asked. */

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import rigmorrow.app.files.RefusedException;
@@ -15,8 +16,11 @@ import rigmorrow.app.report.Counted;
 import rigmorrow.app.whatif.plans.ComparisonWatch;
 import rigmorrow.app.whatif.plans.Keeping;
 import rigmorrow.app.whatif.plans.PlanNames;
+import rigmorrow.app.whatif.plans.ProgramBuild;
 import rigmorrow.data.cells.CellFile;
 import rigmorrow.data.cells.KeptCell;
+import rigmorrow.data.cells.KeptCells;
+import rigmorrow.data.cells.Mended;
 import rigmorrow.data.cells.RunHead;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
@@ -43,6 +47,7 @@ public final class Comparison {
   private final int plans;
   private final WhatIf run;
   private final PlanNames names;
+  private final Map<String, String> titles;
 
   /** The same with names that nobody else asks for. */
   public Comparison(Study study, List<Past> days, RunSettings settings, String program) {
@@ -63,6 +68,7 @@ public final class Comparison {
     this.settings = settings;
     this.program = program;
     this.names = names;
+    this.titles = Compared.titles(study, days.get(0).batch().floor());
     List<Arm> all = Compared.arms(study, days.get(0).batch().floor(), settings);
     this.arms = all.size();
     this.plans = counted();
@@ -99,6 +105,17 @@ public final class Comparison {
     return Counted.of(plans(), "plan") + " of " + settings.effort() + ": " + forWhat();
   }
 
+  /** What a cell is of, as reports call it: the scenario, under which demand, and the day. */
+  public String inWords(Cell.Key key) {
+    String demand = key.demandPercent() == 0 ? "" : ", " + FigureText.demand(key.demandPercent());
+    String seed = settings.seeds() == 1 ? "" : ", seed " + key.seed();
+    return titles.getOrDefault(key.scenario(), key.scenario())
+        + demand
+        + ", on "
+        + key.batch()
+        + seed;
+  }
+
   private String forWhat() {
     return Counted.of(arms, "floor and demand", "floors and demands")
         + " on "
@@ -109,7 +126,7 @@ public final class Comparison {
 
   /** What its cells have in common; cells of another head are not to be compared with them. */
   public RunHead head() {
-    return new RunHead(program, settings.effortOfRun());
+    return new RunHead(program, ProgramBuild.name(), settings.effortOfRun());
   }
 
   /** Every cell with the name of its plan. */
@@ -146,14 +163,37 @@ public final class Comparison {
   }
 
   /**
+   * Cells that are there.
+   *
+   * @param damaged lines of their file that are no cells, though they should be
+   */
+  public record Known(List<Cell> cells, int damaged) {}
+
+  /**
    * The cells that are there from earlier runs, of these scenarios or others; none may go on
    * meanwhile.
    *
    * @param file of the cells, or where they will be
    * @throws InputException when the file is of another program or effort
    */
-  public List<Cell> known(Path file) throws IOException, InputException {
-    return Files.exists(file) ? wanted(CellFile.read(file, head()), plansByCell()) : List.of();
+  public Known known(Path file) throws IOException, InputException {
+    if (!Files.exists(file)) {
+      return new Known(List.of(), 0);
+    }
+    KeptCells kept = CellFile.read(file, head());
+    return new Known(wanted(kept.cells(), plansByCell()), kept.damaged());
+  }
+
+  /**
+   * Takes what is damaged out of a file of cells, so that the others can be used; a copy of the
+   * file as it was is kept beside it.
+   *
+   * @param file of the cells, or where they will be
+   * @return what was done; nothing where nothing is damaged
+   * @throws InputException when the file is of another program or effort, or is being written to
+   */
+  public Optional<Mended> mend(Path file) throws IOException, InputException {
+    return Files.exists(file) ? CellFile.mend(file, head()) : Optional.empty();
   }
 
   /** Of cells that are kept those that rest on what is planned here, under their names here. */
@@ -176,7 +216,8 @@ public final class Comparison {
    *
    * @param file for the cells, in a folder that is there
    * @return what came of it, whether or not the watch ended it early
-   * @throws InputException when the file is of another program or effort, or is being written to
+   * @throws InputException when the file is of another program or effort, or is damaged, or is
+   *     being written to
    */
   public Compared run(Path file, ComparisonWatch watch) throws IOException, InputException {
     Map<Cell.Key, String> byCell = names.of(run.tasks(), study.terms().pay(), watch::stopRequested);

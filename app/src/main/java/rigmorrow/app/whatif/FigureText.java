@@ -140,6 +140,13 @@ public final class FigureText {
     return decimal(value).replaceAll("\\.0$", "") + " %";
   }
 
+  /** A demand in words: "20 % fewer jobs". */
+  public static String demand(double percent) {
+    return percent == 0
+        ? "demand as it was"
+        : percent(Math.abs(percent)) + " " + (percent > 0 ? "more" : "fewer") + " jobs";
+  }
+
   /** One decimal. */
   public static String decimal(double value) {
     String text = String.format(Locale.ROOT, "%,.1f", value);

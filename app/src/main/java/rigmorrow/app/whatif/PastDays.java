@@ -51,9 +51,10 @@ public final class PastDays {
    * Looks whether every small change can be made on every day: they are taken from the first day's
    * floor.
    *
+   * @param asked what they are called where they were asked for
    * @throws InputException with the days on which one cannot
    */
-  public static void checkSmallChanges(Path folder, List<Past> days, Study study)
+  public static void checkSmallChanges(Path folder, List<Past> days, Study study, String asked)
       throws InputException {
     Floor floor = days.get(0).batch().floor();
     List<InputProblem> problems = new ArrayList<>();
@@ -65,7 +66,7 @@ public final class PastDays {
               problem(
                   folder,
                   day,
-                  "--one-more",
+                  asked,
                   problem,
                   "days that have all rigs, operators and kit of the first"));
         }

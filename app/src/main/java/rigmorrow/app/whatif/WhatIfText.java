@@ -90,10 +90,10 @@ public final class WhatIfText {
                 "scenario",
                 ">left out",
                 ">kept %",
-                ">late h",
+                ">late (h)",
                 ">last end",
-                ">change h",
-                ">over h"));
+                ">change (h)",
+                ">over (h)"));
     TextTable use =
         new TextTable(
             0,
@@ -123,8 +123,8 @@ public final class WhatIfText {
     lines.addAll(use.lines("", console.columns()));
     wrapped(
         "",
-        "late h: hours after promises times weight. over h: overtime. crew: hands-on share of paid"
-            + " hours. AE and UE: allocation and utilisation efficiency, ISO 22400-2. Money in "
+        "h: hours with decimals, 1.5 h is 1 h 30 min. late: after promises, times weight. over:"
+            + " overtime. crew: hands-on share of paid hours. AE and UE: allocation and utilisation efficiency, ISO 22400-2. Money in "
             + compared.costs().currency()
             + ".");
   }

@@ -52,7 +52,8 @@ class WhatIfCommandTest {
     assertThat(ran.out())
         .startsWith("Lindholm Hall: what to buy next\n5 scenarios against the floor as it is on 3")
         .contains("Another glass table ", "A quick-change fixture for backgrounds ")
-        .contains("scenario      left out  kept %")
+        .contains("scenario      left out  kept %  late (h)", "change (h)  over (h)")
+        .contains("1.5 h is 1 h 30 min")
         .doesNotContain("written to");
     assertThat(ran.err())
         .startsWith(
@@ -67,6 +68,10 @@ class WhatIfCommandTest {
     List<String> table = Files.readAllLines(folder.resolve("one/summary.csv"));
     assertThat(table).hasSize(1 + 5 * 10);
     assertThat(table.get(0)).startsWith("scenario,demandPercent,figure,unit,asItIs");
+    assertThat(table)
+        .filteredOn(row -> row.matches(".*,(late_hours|finished|\\w*hours),.*"))
+        .hasSize(5 * 4)
+        .allMatch(row -> row.split(",", -1)[3].equals("h"));
   }
 
   @Test
@@ -170,6 +175,44 @@ class WhatIfCommandTest {
             "--report",
             "csv");
     assertThat(anew.exitCode()).as(anew.err()).isZero();
+  }
+
+  /** As after a change of the program that its version does not show. */
+  @Test
+  void refusesToGoOnWithCellsOfAnotherBuild() throws Exception {
+    whatif("--out", "build", "--report", "csv");
+    Path file = folder.resolve("build/cells.csv");
+    String before =
+        Files.readString(file).replaceFirst("build,[0-9a-f]+,", "build,0123456789abcdef,");
+    Files.writeString(file, before);
+    Ran ran = whatif("--out", "build", "--report", "csv");
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err())
+        .contains("build: '0123456789abcdef'; accepted: as in this run: ")
+        .contains("cells of different build are not to be compared; or another --out");
+    assertThat(file).hasContent(before);
+  }
+
+  @Test
+  void usesTheGoodLinesOfCellsThatAreDamagedAndSaysSo() throws Exception {
+    whatif("--out", "damaged", "--report", "csv");
+    Path file = folder.resolve("damaged/cells.csv");
+    List<String> lines = new java.util.ArrayList<>(Files.readAllLines(file));
+    lines.set(5, lines.get(5).substring(0, 50));
+    String damaged = String.join("\n", lines) + "\n";
+    Files.writeString(file, damaged);
+    Ran ran = whatif("--out", "damaged", "--report", "csv");
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(ran.err())
+        .startsWith(
+            "cells.csv was damaged: 1 of 18 cells is lost, and planned anew where it is needed;"
+                + " the file as it was is kept as cells.damaged-1.csv")
+        .contains("17 of 18 plans were there already");
+    assertThat(folder.resolve("damaged/cells.damaged-1.csv")).hasContent(damaged);
+    assertThat(cells("damaged")).hasSize(18);
+    assertThat(whatif("--out", "damaged", "--report", "csv").err())
+        .doesNotContain("was damaged")
+        .contains("18 of 18 plans were there already");
   }
 
   @Test

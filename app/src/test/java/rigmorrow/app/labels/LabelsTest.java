@@ -164,7 +164,8 @@ class LabelsTest {
   void refusesAGridInWhichACodeCannotBeRead() {
     assertThatThrownBy(() -> labels(new LabelGrid(Paper.A4, 6, 7)))
         .isInstanceOf(RefusedException.class)
-        .hasMessageContaining("job J1, gtin: '4006381333931'; accepted: fewer --columns or --rows")
+        .hasMessageContaining(
+            "job J1, gtin: '4006381333931'; accepted: other ones: it does not fit")
         .hasMessageContaining("job J4");
     assertThatThrownBy(() -> labels(new LabelGrid(Paper.A4, 3, 20)))
         .isInstanceOf(RefusedException.class);
@@ -176,7 +177,7 @@ class LabelsTest {
   void refusesAListWithoutJobs() {
     ShotList none = new ShotList(SampleDay.SUMMER, 1, List.of(), List.of());
 
-    assertThatThrownBy(() -> new Labels(none, "Hall", STAMP, new LabelGrid(Paper.A4, 3, 7)))
+    assertThatThrownBy(() -> new Labels(none, "Hall", STAMP, new LabelGrid(Paper.A4, 3, 7), "none"))
         .isInstanceOf(RefusedException.class)
         .hasMessageContaining("at least one job");
   }
@@ -210,7 +211,8 @@ class LabelsTest {
         jobs.add(job("J5b", "S5", CASES.get(i)));
       }
     }
-    return new Labels(new ShotList(SampleDay.SUMMER, 1, jobs, List.of()), "Hall <2>", STAMP, grid);
+    return new Labels(
+        new ShotList(SampleDay.SUMMER, 1, jobs, List.of()), "Hall <2>", STAMP, grid, "other ones");
   }
 
   private static ShotJob job(String id, String sample, Case one) {

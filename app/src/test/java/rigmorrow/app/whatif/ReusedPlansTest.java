@@ -86,7 +86,7 @@ class ReusedPlansTest {
 
   private Told told(Comparison comparison) throws Exception {
     Told told = new Told();
-    List<Cell> before = comparison.known(file);
+    List<Cell> before = comparison.known(file).cells();
     assertThat(comparison.run(file, told).whole()).isTrue();
     assertThat(told.known).isEqualTo(before);
     return told;
@@ -173,7 +173,7 @@ class ReusedPlansTest {
         .containsExactly("one 4/9", "twin 5/9", "one 6/9", "twin 7/9", "twin 8/9", "one 9/9");
     assertThat(rows()).isEqualTo(12);
     Comparison again = comparison(study(one, twin), DAYS, STEPS);
-    Compared compared = again.compared(again.known(file));
+    Compared compared = again.compared(again.known(file).cells());
     for (Past day : DAYS) {
       assertThat(
               compared.cells().all().stream()

@@ -1,12 +1,7 @@
 package rigmorrow.data.cells;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.MappingIterator;
-import com.fasterxml.jackson.databind.ObjectWriter;
-import com.fasterxml.jackson.dataformat.csv.CsvMapper;
-import com.fasterxml.jackson.dataformat.csv.CsvParser;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -14,13 +9,14 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
@@ -32,20 +28,15 @@ import rigmorrow.data.problem.InputProblem;
  * file meanwhile.
  */
 public final class CellFile implements AutoCloseable {
-  private static final String FIRST = "rigmorrow cells";
-  private static final String VERSION = "2";
-  private static final int HEAD_ROWS = 2;
   private static final String BEING_WRITTEN = "another run is writing to it";
 
-  private static final CsvMapper MAPPER =
-      CsvMapper.builder().enable(CsvParser.Feature.WRAP_AS_ARRAY).build();
-  private static final ObjectWriter WRITER =
-      MAPPER.writer(CsvSchema.emptySchema().withLineSeparator("\n"));
+  /** More than any first line has; what is longer is something else. */
+  private static final int LONGEST_HEAD = 10_000;
 
   /**
    * Files that this process has open. A lock is the process's and not the channel's: to close any
    * second channel of such a file would give it up. So it is looked up here before a channel is
-   * opened, and whoever opens, reads or closes one holds this.
+   * opened, and whoever opens or closes one holds this.
    */
   private static final Set<Path> OPEN = new HashSet<>();
 
@@ -66,10 +57,25 @@ public final class CellFile implements AutoCloseable {
    *
    * @param file in a folder that is there
    * @param head of this run
-   * @throws InputException when the file is of another run, or is none, or is being written to
+   * @throws InputException when the file is of another run, or is none, or has lines that are no
+   *     cells, which {@link #mend} takes out, or is being written to
    * @throws IOException when the file system fails
    */
   public static CellFile open(Path file, RunHead head) throws IOException, InputException {
+    CellFile cells = locked(file);
+    boolean open = false;
+    try {
+      cells.begin(head);
+      open = true;
+      return cells;
+    } finally {
+      if (!open) {
+        cells.close();
+      }
+    }
+  }
+
+  private static CellFile locked(Path file) throws IOException, InputException {
     synchronized (OPEN) {
       Path place = place(file);
       if (OPEN.contains(place)) {
@@ -78,15 +84,14 @@ public final class CellFile implements AutoCloseable {
       FileChannel channel =
           FileChannel.open(
               file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
-      boolean open = false;
+      boolean ours = false;
       try {
         CellFile cells = new CellFile(file, place, channel);
         cells.lock();
-        cells.read(head);
-        open = OPEN.add(place);
+        ours = OPEN.add(place);
         return cells;
       } finally {
-        if (!open) {
+        if (!ours) {
           channel.close();
         }
       }
@@ -103,26 +108,83 @@ public final class CellFile implements AutoCloseable {
   }
 
   /**
-   * The cells of a file, which nobody may write to meanwhile; nothing is changed, and a last line
-   * that was cut off is left where it is.
+   * The cells of a file, which nobody may write to meanwhile; nothing is changed, and what is
+   * damaged is left where it is.
    *
    * @param head of a run that they are to be compared with
    * @throws InputException when the file is of another run, or is none
    * @throws IOException when the file system fails, or this process is writing to the file
    */
-  public static List<KeptCell> read(Path file, RunHead head) throws IOException, InputException {
+  public static KeptCells read(Path file, RunHead head) throws IOException, InputException {
     synchronized (OPEN) {
       Path place = place(file);
       if (OPEN.contains(place)) {
         throw new FileSystemException(file.toString(), null, BEING_WRITTEN);
       }
       try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-        CellFile cells = new CellFile(file, place, channel);
-        List<List<String>> rows = cells.checked(cells.whole(), head);
-        if (rows.size() >= HEAD_ROWS) {
-          cells.take(rows.subList(HEAD_ROWS, rows.size()));
-        }
-        return cells.cells();
+        CellText text = CellText.of(file, ended(bytes(channel)), head);
+        return new KeptCells(text.cells(), text.problems().size());
+      }
+    }
+  }
+
+  /**
+   * Takes the lines that are no cells out of a file, and keeps a copy of the file as it was beside
+   * it.
+   *
+   * @param file that is there
+   * @param head of this run
+   * @return what was done; nothing where every line is a cell
+   * @throws InputException when the file is of another run, or is none, or is being written to
+   * @throws IOException when the file system fails
+   */
+  public static Optional<Mended> mend(Path file, RunHead head) throws IOException, InputException {
+    try (CellFile cells = locked(file)) {
+      byte[] before = bytes(cells.channel);
+      CellText text = CellText.of(file, ended(before), head);
+      if (text.problems().isEmpty()) {
+        return Optional.empty();
+      }
+      Path copy = besides(file);
+      try (FileChannel whole =
+          FileChannel.open(copy, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        write(whole, before); // First: whatever ends the program from here on, nothing is gone.
+      }
+      byte[] good = text.good().getBytes(StandardCharsets.UTF_8);
+      cells.channel.position(0);
+      write(cells.channel, good);
+      cells.channel.truncate(good.length);
+      cells.channel.force(true);
+      return Optional.of(new Mended(file, copy, text.problems().size(), text.lines()));
+    }
+  }
+
+  /** A name beside a damaged file that nothing has yet, to put it or a copy of it there. */
+  public static Path besides(Path file) {
+    String name = ("" + file.getFileName()).replaceFirst("\\.csv$", "");
+    for (int number = 1; ; number++) {
+      Path aside = file.resolveSibling(name + ".damaged-" + number + ".csv");
+      if (!Files.exists(aside, LinkOption.NOFOLLOW_LINKS)) {
+        return aside;
+      }
+    }
+  }
+
+  /**
+   * What the cells of a file have in common, whatever program has written them.
+   *
+   * @return nothing where it is no file of cells
+   * @throws IOException when the file system fails
+   */
+  public static Optional<RunHead> head(Path file) throws IOException {
+    synchronized (OPEN) {
+      if (OPEN.contains(place(file))) {
+        throw new FileSystemException(file.toString(), null, BEING_WRITTEN);
+      }
+      try (InputStream in = Files.newInputStream(file)) {
+        String start = new String(in.readNBytes(LONGEST_HEAD), StandardCharsets.UTF_8);
+        Optional<String> first = start.lines().findFirst();
+        return first.isPresent() ? CellText.head(first.get()) : Optional.empty();
       }
     }
   }
@@ -139,7 +201,7 @@ public final class CellFile implements AutoCloseable {
    */
   public void append(KeptCell cell) {
     try {
-      write(line(CellRow.of(cell)));
+      write(channel, CellText.line(cell).getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -167,126 +229,56 @@ public final class CellFile implements AutoCloseable {
     }
   }
 
-  private void read(RunHead head) throws IOException, InputException {
-    String whole = whole();
-    channel.truncate(whole.getBytes(StandardCharsets.UTF_8).length);
-    channel.position(channel.size());
-    List<List<String>> rows = checked(whole, head);
-    if (rows.size() < HEAD_ROWS) {
-      channel.truncate(0);
-      List<String> first = new ArrayList<>(List.of(FIRST, VERSION));
-      first.addAll(head.row());
-      write(line(first) + line(CellRow.HEADS));
-    } else {
-      take(rows.subList(HEAD_ROWS, rows.size()));
+  private void begin(RunHead head) throws IOException, InputException {
+    byte[] bytes = bytes(channel);
+    CellText text = CellText.of(file, ended(bytes), head);
+    if (!text.problems().isEmpty()) {
+      throw new InputException(text.problems());
     }
+    channel.truncate(text.begun() ? end(bytes) : 0);
+    channel.position(channel.size());
+    if (!text.begun()) {
+      write(channel, CellText.heads(head).getBytes(StandardCharsets.UTF_8));
+    }
+    cells.addAll(text.cells());
   }
 
   /**
-   * Every line that has its end. It is read through the channel: to open and close the file once
-   * more would give up the lock, which is the process's and not the channel's.
+   * All that is there. It is read through the channel: to open and close the file once more would
+   * give up the lock, which is the process's and not the channel's.
    */
-  private String whole() throws IOException {
+  private static byte[] bytes(FileChannel channel) throws IOException {
     ByteBuffer bytes = ByteBuffer.allocate(Math.toIntExact(channel.size()));
     channel.position(0);
     while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
       // until all is there
     }
-    String text = new String(bytes.array(), 0, bytes.position(), StandardCharsets.UTF_8);
-    return text.substring(0, text.lastIndexOf('\n') + 1);
+    return Arrays.copyOf(bytes.array(), bytes.position());
   }
 
-  private List<List<String>> checked(String whole, RunHead head)
-      throws IOException, InputException {
-    List<List<String>> rows = rows(whole);
-    if (!rows.isEmpty()) {
-      check(rows.get(0), head);
-    }
-    if (rows.size() >= HEAD_ROWS && !rows.get(1).equals(CellRow.HEADS)) {
-      throw refused(2, "", String.join(",", rows.get(1)), "the heads of this version");
-    }
-    return rows;
+  /** Every line that has its end. */
+  private static String ended(byte[] bytes) {
+    return new String(bytes, 0, end(bytes), StandardCharsets.UTF_8);
   }
 
-  private List<List<String>> rows(String text) throws IOException, InputException {
-    List<List<String>> rows = new ArrayList<>();
-    try (MappingIterator<String[]> lines = MAPPER.readerFor(String[].class).readValues(text)) {
-      while (lines.hasNext()) {
-        rows.add(List.of(lines.next()));
-      }
-    } catch (JsonProcessingException e) {
-      throw refused(rows.size() + 1, "", "" + e.getOriginalMessage(), "rows of CSV");
+  /** Where the last line that has its end ends. */
+  private static int end(byte[] bytes) {
+    int end = bytes.length;
+    while (end > 0 && bytes[end - 1] != '\n') {
+      end--;
     }
-    return rows;
+    return end;
   }
 
-  private void check(List<String> first, RunHead head) throws InputException {
-    List<String> ours = head.row();
-    boolean cells = first.size() >= 2 && first.get(0).equals(FIRST);
-    if (cells && !first.get(1).equals(VERSION)) {
-      throw refused(1, "version", first.get(1), VERSION + "; or another --out");
-    }
-    if (!cells || first.size() != ours.size() + 2) {
-      throw refused(1, "", String.join(",", first), "a file of cells, or none; or another --out");
-    }
-    List<InputProblem> problems = new ArrayList<>();
-    for (int i = 0; i < ours.size(); i += 2) {
-      String theirs = first.get(i + 3);
-      if (!theirs.equals(ours.get(i + 1))) {
-        String accepted =
-            "as in this run: "
-                + ours.get(i + 1)
-                + "; cells of different "
-                + ours.get(i)
-                + " are not to be compared, so go on with another --out";
-        problems.add(problem(1, ours.get(i), theirs, accepted));
-      }
-    }
-    if (!problems.isEmpty()) {
-      throw new InputException(problems);
-    }
-  }
-
-  private void take(List<List<String>> rows) throws InputException {
-    Map<String, KeptCell> byPlan = new LinkedHashMap<>();
-    List<InputProblem> problems = new ArrayList<>();
-    for (int i = 0; i < rows.size(); i++) {
-      try {
-        KeptCell cell = CellRow.cell(rows.get(i));
-        byPlan.putIfAbsent(cell.plan(), cell);
-      } catch (IllegalArgumentException e) {
-        String value = String.join(",", rows.get(i));
-        problems.add(problem(i + HEAD_ROWS + 1, "", value, "a cell: " + e.getMessage()));
-      }
-    }
-    if (!problems.isEmpty()) {
-      throw new InputException(problems);
-    }
-    cells.addAll(byPlan.values());
-  }
-
-  private void write(String text) throws IOException {
-    ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+  private static void write(FileChannel channel, byte[] content) throws IOException {
+    ByteBuffer bytes = ByteBuffer.wrap(content);
     while (bytes.hasRemaining()) {
       channel.write(bytes);
     }
     channel.force(true);
   }
 
-  private static String line(List<String> cells) throws IOException {
-    return WRITER.writeValueAsString(cells);
-  }
-
   private static InputProblem beingWritten(Path file) {
-    String accepted = "another --out, or wait for its end";
-    return new InputProblem(file.toString(), "file", "", BEING_WRITTEN, accepted);
-  }
-
-  private InputException refused(int row, String field, String value, String accepted) {
-    return new InputException(List.of(problem(row, field, value, accepted)));
-  }
-
-  private InputProblem problem(int row, String field, String value, String accepted) {
-    return new InputProblem(file.toString(), "row " + row, field, value, accepted);
+    return new InputProblem(file.toString(), "file", "", BEING_WRITTEN, "wait for its end");
   }
 }

@@ -20,7 +20,7 @@ import rigmorrow.model.outcome.LoadCurve;
 import rigmorrow.model.outcome.Outcome;
 
 class CellFileTest {
-  private static final RunHead HEAD = new RunHead("rigmorrow 1.0", "500 steps");
+  private static final RunHead HEAD = new RunHead("rigmorrow 1.0", "b", "500 steps");
 
   @TempDir private Path folder;
   private Path file;
@@ -91,13 +91,12 @@ class CellFileTest {
   void refusesCellsOfAnotherRun() throws Exception {
     append(cell("a", 1));
     String before = Files.readString(file);
-    RunHead other = new RunHead("rigmorrow 1.1", "2 s");
+    RunHead other = new RunHead("rigmorrow 1.1", "b", "2 s");
     assertThatThrownBy(() -> CellFile.open(file, other))
         .isInstanceOf(InputException.class)
         .hasMessageContaining(
             "row 1, program: 'rigmorrow 1.0'; accepted: as in this run: rigmorrow 1.1;")
         .hasMessageContaining("row 1, effort: '500 steps'; accepted: as in this run: 2 s;")
-        .hasMessageContaining("another --out")
         .hasMessageNotContaining("row 1, batches");
     assertThat(file).hasContent(before);
     assertThat(append()).hasSize(1);
@@ -186,7 +185,7 @@ class CellFileTest {
       assertThat(other()).isEqualTo(3);
       open.append(cell("b", 1));
     }
-    assertThat(CellFile.read(alias, HEAD)).hasSize(2);
+    assertThat(CellFile.read(alias, HEAD).cells()).hasSize(2);
     assertThat(other()).isZero();
   }
 
@@ -210,21 +209,22 @@ class CellFileTest {
     }
     String cut = Files.readString(file) + "c,0.0,x";
     Files.writeString(file, cut);
-    assertThat(CellFile.read(file, HEAD))
+    assertThat(CellFile.read(file, HEAD).cells())
         .extracting(one -> one.cell().key().scenario())
         .containsExactly("a", "b");
-    assertThat(CellFile.read(file, HEAD)).hasSize(2);
+    assertThat(CellFile.read(file, HEAD).cells()).hasSize(2);
     assertThat(file).hasContent(cut);
-    RunHead other = new RunHead("rigmorrow 1.0", "2 s");
+    RunHead other = new RunHead("rigmorrow 1.0", "b", "2 s");
     assertThatThrownBy(() -> CellFile.read(file, other)).hasMessageContaining("effort");
   }
 
   @Test
-  void aFileIsNamedByProgramAndEffort() {
+  void aFileIsNamedByProgramBuildAndEffort() {
     assertThat(HEAD.id())
-        .isEqualTo(new RunHead("rigmorrow 1.0", "500 steps").id())
-        .isNotEqualTo(new RunHead("rigmorrow 1.0", "501 steps").id())
-        .isNotEqualTo(new RunHead("rigmorrow 1.1", "500 steps").id())
+        .isEqualTo(new RunHead("rigmorrow 1.0", "b", "500 steps").id())
+        .isNotEqualTo(new RunHead("rigmorrow 1.0", "b", "501 steps").id())
+        .isNotEqualTo(new RunHead("rigmorrow 1.1", "b", "500 steps").id())
+        .isNotEqualTo(new RunHead("rigmorrow 1.0", "c", "500 steps").id())
         .matches("[0-9a-f]{16}");
   }
 
@@ -235,7 +235,7 @@ class CellFileTest {
         "rigmorrow cells,1,program,rigmorrow 1.0,scenarios,aa,batches,bb,effort,500 steps\n";
     Files.writeString(file, before);
     assertThatThrownBy(() -> CellFile.open(file, HEAD))
-        .hasMessageContaining("row 1, version: '1'; accepted: 2; or another --out");
+        .hasMessageContaining("row 1, version: '1'; accepted: 3");
     assertThatThrownBy(() -> CellFile.read(file, HEAD)).hasMessageContaining("version");
     assertThat(file).hasContent(before);
   }

@@ -77,7 +77,7 @@ public enum HandOut {
       LabelGrid grid = new LabelGrid(Paper.A4, LABEL_COLUMNS, LABEL_ROWS);
       BoardState state = handed.state();
       return new Labels(
-              state.batch().shotList(), state.batch().floor().name(), handed.stamp(), grid)
+              state.batch().shotList(), state.batch().floor().name(), handed.stamp(), grid, LARGER)
           .pdf()
           .bytes();
     }
@@ -85,6 +85,7 @@ public enum HandOut {
 
   private static final int LABEL_COLUMNS = 3;
   private static final int LABEL_ROWS = 7;
+  private static final String LARGER = "larger labels, which the command 'rigmorrow labels' prints";
 
   private final String fileName;
   private final String contentType;

@@ -26,6 +26,7 @@ import rigmorrow.app.board.whatif.ComparisonRun;
 import rigmorrow.app.board.whatif.ReportViews;
 import rigmorrow.app.board.whatif.WhatIfViews;
 import rigmorrow.app.whatif.RunSettings;
+import rigmorrow.app.whatif.page.AskedBy;
 import rigmorrow.app.whatif.page.ReportFolder.Report;
 import rigmorrow.data.InputFile;
 import rigmorrow.data.problem.InputException;
@@ -224,7 +225,7 @@ public final class WhatIfRoutes {
             .orElseThrow(() -> Refusal.unknown("There is no such report."));
     ComparisonRun run =
         comparisons.latest().filter(ComparisonRun::tells).orElseThrow(WhatIfRoutes::nothing);
-    byte[] bytes = report.made(run.compared()).bytes();
+    byte[] bytes = report.made(run.compared(), AskedBy.BOARD).bytes();
     String how = report == Report.HTML ? "inline" : "attachment";
     context.header("Content-Disposition", how + "; filename=\"whatif-" + report.fileName() + "\"");
     context.header("Content-Security-Policy", HandOutRoutes.DOCUMENT_POLICY);

@@ -165,9 +165,7 @@ public final class ComparisonDesk implements AutoCloseable {
             requireIdle();
             Kept kept = maker.kept(comparison);
             chosen.choose(chosen.required(number), wanted);
-            if (kept.damaged()) {
-              chosen.say(maker.putAside(file, kept));
-            }
+            chosen.say(maker.prepare(comparison, file, kept));
             changes++;
             ComparisonRun next = new ComparisonRun(comparison, kept.cells(), file, this::tell);
             run = next;

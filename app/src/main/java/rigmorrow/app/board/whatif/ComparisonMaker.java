@@ -2,6 +2,7 @@ package rigmorrow.app.board.whatif;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +42,7 @@ final class ComparisonMaker {
       throw refused("There is no scenario to compare; add one.");
     }
     if (settings.oneMore()) {
-      PastDays.checkSmallChanges(Path.of("days"), days, study);
+      PastDays.checkSmallChanges(Path.of("days"), days, study, "one more of each");
     }
     return new Comparison(study, days, settings, program, names);
   }
@@ -61,16 +62,39 @@ final class ComparisonMaker {
 
   /** Its cells that are there from before; none of it may run meanwhile. */
   Kept kept(Comparison comparison) {
-    return Kept.read(comparison, file(comparison));
+    Path file = file(comparison);
+    return Files.exists(file)
+        ? Kept.read(comparison, file)
+        : store.byAnotherProgram(comparison).map(Kept::ofAnotherBuild).orElse(Kept.NONE);
   }
 
   /**
-   * Moves a file of cells that nobody can read out of the way; nothing is deleted.
+   * Makes a file of cells one that can be gone on with. One that nobody can read is moved out of
+   * the way, and of one that is damaged in part a copy is kept: nothing is deleted.
    *
    * @param kept what was found in it
-   * @return what has happened, in one sentence
+   * @return what there is to say of it, in one sentence; empty where there was nothing to do
    */
-  String putAside(Path file, Kept kept) {
+  String prepare(Comparison comparison, Path file, Kept kept) {
+    return switch (kept.state()) {
+      case USABLE, UNREADABLE -> "";
+      case OF_ANOTHER_BUILD -> kept.note();
+      case PARTLY_DAMAGED -> mended(comparison, file);
+      case DAMAGED -> putAside(file, kept);
+    };
+  }
+
+  private static String mended(Comparison comparison, Path file) {
+    try {
+      return comparison.mend(file).map(mended -> mended.words() + ".").orElse("");
+    } catch (InputException e) {
+      return ""; // Somebody writes to it meanwhile: the comparison meets the same, and says so.
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private String putAside(Path file, Kept kept) {
     try {
       Path aside = store.putAside(file);
       return kept.fault().replaceFirst("\\.$", "")

@@ -15,6 +15,7 @@ import rigmorrow.app.print.Paper;
 import rigmorrow.app.report.Durations;
 import rigmorrow.app.whatif.Compared;
 import rigmorrow.app.whatif.Comparison;
+import rigmorrow.app.whatif.page.AskedBy;
 import rigmorrow.app.whatif.page.ReportDocument;
 import rigmorrow.app.whatif.page.ReportPage;
 import rigmorrow.app.whatif.plans.ComparisonWatch;
@@ -33,6 +34,7 @@ public final class ComparisonRun implements ComparisonWatch {
   private volatile boolean stopped;
   private State state;
   private String failure = "";
+  private String doing = "Plans from before are looked for";
   private long leftSeconds;
   private volatile @Nullable Reported reported;
 
@@ -114,7 +116,8 @@ public final class ComparisonRun implements ComparisonWatch {
     Reported known = reported;
     if (known == null || known.cells() != count) {
       // Not while the run is held: that would hold up its plans.
-      known = new Reported(count, new ReportPage(compared, Paper.A4).document(false));
+      known =
+          new Reported(count, new ReportPage(compared, AskedBy.BOARD, Paper.A4).document(false));
       reported = known;
     }
     return known.document();
@@ -151,18 +154,7 @@ public final class ComparisonRun implements ComparisonWatch {
       return "Stopping; " + made + " are kept.";
     }
     String left = leftSeconds < 0 ? "" : ", about " + Durations.left(leftSeconds) + " left";
-    if (cells.isEmpty()) {
-      return "The first plans are being made" + left + ".";
-    }
-    Cell last = cells.get(cells.size() - 1);
-    return made
-        + " are made"
-        + left
-        + ". The last one: "
-        + last.key().scenario()
-        + " on "
-        + last.key().batch()
-        + ".";
+    return cells.isEmpty() ? doing + left + "." : made + " are made" + left + ". " + doing + ".";
   }
 
   @Override
@@ -171,12 +163,16 @@ public final class ComparisonRun implements ComparisonWatch {
       cells.clear();
       cells.addAll(known);
       leftSeconds = comparison.secondsLeft(known).orElse(-1);
+      doing = known.isEmpty() ? "The first plans are being made" : "The others are being made";
     }
     changed.run();
   }
 
   @Override
   public void warmingUp() {
+    synchronized (this) {
+      doing = "The machine is being warmed up with plans that do not count";
+    }
     changed.run();
   }
 
@@ -184,6 +180,7 @@ public final class ComparisonRun implements ComparisonWatch {
   public void finished(Cell cell, WhatIfListener.Progress progress) {
     synchronized (this) {
       cells.add(cell);
+      doing = "The last one: " + comparison.inWords(cell.key());
       leftSeconds = progress.left().toSeconds();
     }
     changed.run();

@@ -3,10 +3,12 @@ package rigmorrow.app.board.whatif;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -17,18 +19,20 @@ import rigmorrow.app.files.OutputFiles;
 import rigmorrow.app.whatif.Comparison;
 import rigmorrow.app.whatif.RunSettings;
 import rigmorrow.data.InputFile;
+import rigmorrow.data.cells.CellFile;
 import rigmorrow.data.problem.InputException;
 
 /**
  * The folder in which a board keeps what it compares: the scenarios that were chosen last, how they
- * were compared last, and the cells of all comparisons, one file for each program and effort. So
- * whoever comes back to a scenario finds its plans again, whatever it is compared with. Files of an
- * earlier program are left as they are.
+ * were compared last, and the cells of all comparisons, one file for each build of the program and
+ * each effort. So whoever comes back to a scenario finds its plans again, whatever it is compared
+ * with. Files of an earlier program are left as they are.
  */
 final class ComparisonStore {
   private static final Logger LOG = LoggerFactory.getLogger(ComparisonStore.class);
   private static final String SCENARIOS = "scenarios.yaml";
   private static final String LAST = "last.json";
+  private static final String CELLS = "cells-" + "?".repeat(16) + ".csv";
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
   private final Path folder;
@@ -134,12 +138,29 @@ final class ComparisonStore {
    * @return where it is now
    */
   Path putAside(Path file) throws IOException {
-    String name = ("" + file.getFileName()).replaceFirst("\\.csv$", "");
-    for (int number = 1; ; number++) {
-      Path aside = file.resolveSibling(name + ".damaged-" + number + ".csv");
-      if (!Files.exists(aside, LinkOption.NOFOLLOW_LINKS)) {
-        return Files.move(file, aside);
+    return Files.move(file, CellFile.besides(file));
+  }
+
+  /**
+   * A file of cells that were made as this comparison makes them, but by another program or build;
+   * nothing where there is none.
+   */
+  Optional<Path> byAnotherProgram(Comparison comparison) {
+    if (!Files.isDirectory(folder)) {
+      return Optional.empty();
+    }
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, CELLS)) {
+      List<Path> others = new ArrayList<>();
+      for (Path file : files) {
+        if (CellFile.head(file).filter(comparison.head()::sameByAnotherProgram).isPresent()) {
+          others.add(file);
+        }
       }
+      return others.stream().sorted().findFirst();
+    } catch (IOException | DirectoryIteratorException e) {
+      // It is only told; who wants the plans makes them anew either way.
+      LOG.warn("{} cannot be looked through: {}", folder, e.toString());
+      return Optional.empty();
     }
   }
 }

@@ -22,7 +22,7 @@ public record Estimate(int plans, int known, OptionalLong seconds, String senten
     int left = comparison.plans() - known.size();
     OptionalLong seconds = comparison.secondsLeft(known);
     StringBuilder sentence = new StringBuilder(comparison.inWords()).append(". ");
-    if (!kept.fault().isEmpty()) {
+    if (!kept.note().isEmpty()) {
       sentence.append(kept.note()).append(' ');
     }
     if (left == 0) {

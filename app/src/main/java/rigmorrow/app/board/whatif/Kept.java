@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import rigmorrow.app.files.FileFailures;
+import rigmorrow.app.report.Counted;
 import rigmorrow.app.whatif.Comparison;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.model.outcome.Cell;
@@ -13,12 +14,27 @@ import rigmorrow.model.outcome.Cell;
  * read is no fault of the scenarios, so they are taken all the same.
  *
  * @param cells the plans; empty where there are none or they cannot be read
- * @param fault why they cannot be read, as a sentence that names the file; empty where they can
- * @param damaged true where what stands in the file is at fault, so that no later try would succeed
+ * @param state of their file
+ * @param fault what there is to say of the file, as a sentence that names it; empty where all of it
+ *     can be used
  */
-record Kept(List<Cell> cells, String fault, boolean damaged) {
+record Kept(List<Cell> cells, State state, String fault) {
+  /** How a file of plans is. */
+  enum State {
+    /** All of it can be used, or there is none. */
+    USABLE,
+    /** There is none, but plans that another build of the program has made in the same way. */
+    OF_ANOTHER_BUILD,
+    /** Some lines of it are no plans; the others can be used. */
+    PARTLY_DAMAGED,
+    /** What stands in it is at fault, so that no later try would succeed. */
+    DAMAGED,
+    /** It may be as it should, but the file system does not give it. */
+    UNREADABLE
+  }
+
   /** No plans from before. */
-  static final Kept NONE = new Kept(List.of(), "", false);
+  static final Kept NONE = new Kept(List.of(), State.USABLE, "");
 
   Kept {
     cells = List.copyOf(cells);
@@ -31,24 +47,53 @@ record Kept(List<Cell> cells, String fault, boolean damaged) {
    */
   static Kept read(Comparison comparison, Path file) {
     try {
-      return new Kept(comparison.known(file), "", false);
+      Comparison.Known known = comparison.known(file);
+      if (known.damaged() == 0) {
+        return new Kept(known.cells(), State.USABLE, "");
+      }
+      String lines = Counted.of(known.damaged(), "plan in %s is", "plans in %s are");
+      String fault = lines.formatted(file.getFileName()) + " damaged and lost.";
+      return new Kept(known.cells(), State.PARTLY_DAMAGED, fault);
     } catch (InputException e) {
       String first = e.problems().get(0).line();
-      return new Kept(List.of(), file.getFileName() + " is damaged, " + first + ".", true);
+      String fault = file.getFileName() + " is damaged, " + first + ".";
+      return new Kept(List.of(), State.DAMAGED, fault);
     } catch (IOException e) {
-      return new Kept(List.of(), FileFailures.sentence(e), false);
+      return new Kept(List.of(), State.UNREADABLE, FileFailures.sentence(e));
     }
   }
 
-  /** What there is to say of it before a comparison begins; empty where all can be read. */
+  /**
+   * No plans, where others are.
+   *
+   * @param file that another build of the program has left
+   */
+  static Kept ofAnotherBuild(Path file) {
+    String fault =
+        "Plans in "
+            + file.getFileName()
+            + " are not used again: another build of the program has made them, and may have"
+            + " searched in another way.";
+    return new Kept(List.of(), State.OF_ANOTHER_BUILD, fault);
+  }
+
+  /** What there is to say of it before a comparison begins; empty where all can be used. */
   String note() {
-    if (fault.isEmpty()) {
-      return "";
-    }
-    String next =
-        damaged
-            ? " A comparison puts the file aside and makes all plans anew."
-            : " Nothing can be compared in this way until it can be used.";
-    return "The plans from before cannot be read. " + fault + next;
+    return switch (state) {
+      case USABLE -> "";
+      case OF_ANOTHER_BUILD -> fault;
+      case PARTLY_DAMAGED ->
+          fault
+              + " A comparison puts a copy of the file aside, uses the other plans and makes these"
+              + " anew.";
+      case DAMAGED ->
+          "The plans from before cannot be read. "
+              + fault
+              + " A comparison puts the file aside and makes all plans anew.";
+      case UNREADABLE ->
+          "The plans from before cannot be read. "
+              + fault
+              + " Nothing can be compared in this way until it can be used.";
+    };
   }
 }

@@ -61,12 +61,13 @@ public final class ReportFolder {
      * The file.
      *
      * @param compared at least one scenario of which can be compared already
+     * @param asked where its reader can ask for more
      */
-    public Made made(Compared compared) {
+    public Made made(Compared compared, AskedBy asked) {
       return switch (this) {
-        case HTML -> Made.of(new ReportPage(compared, Paper.A4).html());
+        case HTML -> Made.of(new ReportPage(compared, asked, Paper.A4).html());
         case PDF -> {
-          PdfFile pdf = new ReportPage(compared, Paper.A4).pdf();
+          PdfFile pdf = new ReportPage(compared, asked, Paper.A4).pdf();
           yield new Made(pdf.bytes(), pdf.note());
         }
         case CSV -> Made.of(WhatIfCsv.of(compared));
@@ -124,14 +125,14 @@ public final class ReportFolder {
   }
 
   /**
-   * Writes the reports.
+   * Writes the reports of the command.
    *
    * @return what the user should know of them; empty when there is nothing
    */
   public String write(Compared compared) throws IOException {
     String note = "";
     for (Report report : reports) {
-      Made made = report.made(compared);
+      Made made = report.made(compared, AskedBy.COMMAND);
       OutputFiles.write(path.resolve(report.file), made.bytes());
       note += made.note();
     }

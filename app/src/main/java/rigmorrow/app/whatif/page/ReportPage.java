@@ -25,16 +25,19 @@ public final class ReportPage {
   private static final int MOST_SIDE_BY_SIDE = 4;
 
   private final Compared compared;
+  private final AskedBy asked;
   private final Paper paper;
   private final FigureText figures;
   private final ResultSentences sentences;
 
   /**
    * @param compared at least one scenario of which can be compared already
+   * @param asked where the reader can ask for more
    * @param paper to print on
    */
-  public ReportPage(Compared compared, Paper paper) {
+  public ReportPage(Compared compared, AskedBy asked, Paper paper) {
     this.compared = compared;
+    this.asked = asked;
     this.paper = paper;
     String currency = compared.costs().currency();
     this.figures = new FigureText(currency);
@@ -67,7 +70,7 @@ public final class ReportPage {
     boolean money = compared.hasMoney();
     boolean comparable = results.stream().anyMatch(result -> result.payoff().isPresent());
     SavingCharts charts = new SavingCharts(compared.costs().currency());
-    ReportSections sections = new ReportSections(compared, charts, figures, sentences);
+    ReportSections sections = new ReportSections(compared, asked, charts, figures, sentences);
     return new ReportDocument(
         compared.study().name(),
         subtitle(),

@@ -23,6 +23,7 @@ final class ReportSections {
   private static final List<Double> ASSUMED = List.of(-20.0, -10.0, 0.0, 10.0, 20.0);
 
   private final Compared compared;
+  private final AskedBy asked;
   private final SavingCharts charts;
   private final FigureText figures;
   private final ResultSentences sentences;
@@ -30,8 +31,13 @@ final class ReportSections {
   private final DrawnTables drawn;
 
   ReportSections(
-      Compared compared, SavingCharts charts, FigureText figures, ResultSentences sentences) {
+      Compared compared,
+      AskedBy asked,
+      SavingCharts charts,
+      FigureText figures,
+      ResultSentences sentences) {
     this.compared = compared;
+    this.asked = asked;
     this.charts = charts;
     this.figures = figures;
     this.sentences = sentences;
@@ -66,8 +72,9 @@ final class ReportSections {
             ? "Every demand was planned: jobs were drawn from those of each day, for the floor as"
                 + " it is and for the scenario alike."
             : "Assumed, not planned: lateness, jobs left out, overtime and rig hours are taken to"
-                + " cost so many per cent more or less, regular pay the same. Plan other demands too"
-                + " (--demand) to know.";
+                + " cost so many per cent more or less, regular pay the same. To know, "
+                + asked.demands()
+                + ".";
     LaneChart demand = compared.hasMoney() ? demand(result, planned) : null;
     return new ReportDocument.Section(
         id,
@@ -163,11 +170,14 @@ final class ReportSections {
             .payoff()
             .ifPresent(
                 payoff ->
-                    savings.add(new SavingCharts.Named(label(one.getKey()), payoff.savedPerDay())));
+                    savings.add(
+                        new SavingCharts.Named(
+                            FigureText.demand(one.getKey()), payoff.savedPerDay())));
       }
     } else {
       for (double percent : ASSUMED) {
-        savings.add(new SavingCharts.Named(label(percent), result.assumedSaving(percent)));
+        savings.add(
+            new SavingCharts.Named(FigureText.demand(percent), result.assumedSaving(percent)));
       }
     }
     Investment purchase = result.scenario().purchase();
@@ -190,12 +200,5 @@ final class ReportSections {
       throw new IllegalStateException("something is bought");
     }
     return years;
-  }
-
-  private static String label(double percent) {
-    if (percent == 0) {
-      return "demand as it was";
-    }
-    return FigureText.percent(Math.abs(percent)) + " " + (percent > 0 ? "more" : "fewer") + " jobs";
   }
 }

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rigmorrow.app.print.Paper;
 import rigmorrow.app.whatif.SmallStudy;
+import rigmorrow.app.whatif.page.AskedBy;
 import rigmorrow.app.whatif.page.ReportPage;
 
 /** The report of a comparison in a browser, wide and narrow. */
@@ -24,6 +25,7 @@ class ScenarioReportAccessibilityTest {
                     SmallStudy.study(),
                     SmallStudy.days(3, 12),
                     SmallStudy.settings(1, List.of(), true, true)),
+                AskedBy.BOARD,
                 Paper.A4)
             .html();
     Browser.NewContextOptions options =

@@ -12,6 +12,7 @@ import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -28,7 +29,7 @@ import rigmorrow.data.demo.Demo;
 @Timeout(120)
 class KeptPlansTest {
   private static final int PLANS = 12;
-  private static final String DAMAGED = "row 15: 'a,b'; accepted: a cell: 2 columns in place of 28";
+  private static final String DAMAGED = "'; accepted: a file of cells, or none";
 
   @TempDir static Path past;
   @TempDir Path folder;
@@ -83,12 +84,12 @@ class KeptPlansTest {
   }
 
   @Test
-  void takesScenariosWhosePlansAreDamagedAndPutsThemAside() throws Exception {
+  void takesScenariosWhosePlansNobodyCanReadAndPutsThemAside() throws Exception {
     try (TestBoard board = open()) {
       bring(board);
       assertThat(compared(board).at("/comparison/done").asInt()).isEqualTo(PLANS);
       Path file = cells().get(0);
-      String damaged = Files.readString(file) + "a,b\n";
+      String damaged = Files.readString(file).replaceFirst("rigmorrow cells", "rigmxrrow cells");
       Files.writeString(file, damaged);
       JsonNode taken = bring(board);
       assertThat(taken.path("refused").isNull()).isTrue();
@@ -100,9 +101,8 @@ class KeptPlansTest {
       assertThat(anew.at("/comparison/state").asText()).isEqualTo("DONE");
       String aside = ("" + file.getFileName()).replace(".csv", ".damaged-1.csv");
       assertThat(anew.path("note").asText())
-          .isEqualTo(
-              "%s is damaged, %s; it was put aside as %s, and all plans are made anew."
-                  .formatted(file.getFileName(), DAMAGED, aside));
+          .startsWith(file.getFileName() + " is damaged, row 1: 'rigmxrrow cells")
+          .endsWith("; it was put aside as " + aside + ", and all plans are made anew.");
       assertThat(file.resolveSibling(aside)).hasContent(damaged);
       assertThat(Files.readAllLines(file)).hasSize(PLANS + 2);
       assertThat(bring(board).path("note").asText()).isEmpty();
@@ -110,17 +110,68 @@ class KeptPlansTest {
   }
 
   @Test
-  void saysThatPlansAreDamagedWhenTheBoardIsStartedAgain() throws Exception {
+  void usesWhatIsGoodOfAFileThatIsDamagedInPart() throws Exception {
     try (TestBoard board = open()) {
       bring(board);
       compared(board);
     }
     Path file = cells().get(0);
-    Files.writeString(file, Files.readString(file) + "a,b\n");
+    List<String> whole = Files.readAllLines(file);
+    List<String> lines = new ArrayList<>(whole);
+    lines.set(4, "a,b");
+    lines.set(7, "\"" + lines.get(7));
+    String damaged = String.join("\n", lines) + "\n";
+    Files.writeString(file, damaged);
     try (TestBoard board = open()) {
-      assertThat(look(board).at("/scenarios/fileName").asText()).isEqualTo("mine.yaml");
-      assertThat(look(board).path("note").asText()).contains(DAMAGED);
-      assertThat(compared(board).at("/comparison/state").asText()).isEqualTo("DONE");
+      JsonNode look = look(board);
+      assertThat(look.at("/scenarios/fileName").asText()).isEqualTo("mine.yaml");
+      String note = "2 plans in " + file.getFileName() + " are damaged and lost.";
+      assertThat(look.path("note").asText())
+          .startsWith(note)
+          .endsWith("uses the other plans and makes these anew.");
+      assertThat(look.at("/comparison/done").asInt()).isEqualTo(PLANS - 2);
+      assertThat(estimated(board)).contains(note, "Of 12 plans 10 are there already");
+      assertThat(file).hasContent(damaged);
+      JsonNode done = compared(board);
+      assertThat(done.at("/comparison/state").asText()).isEqualTo("DONE");
+      String copy = ("" + file.getFileName()).replace(".csv", ".damaged-1.csv");
+      assertThat(done.path("note").asText())
+          .isEqualTo(
+              "%s was damaged: 2 of 12 cells are lost, and planned anew where they are needed; the file as it was is kept as %s."
+                  .formatted(file.getFileName(), copy));
+      assertThat(file.resolveSibling(copy)).hasContent(damaged);
+      lines.removeAll(List.of(lines.get(4), lines.get(7)));
+      assertThat(Files.readAllLines(file))
+          .hasSize(PLANS + 2)
+          .startsWith(lines.toArray(new String[0]));
+      assertThat(bring(board).path("note").asText()).isEmpty();
+    }
+  }
+
+  /** As after a change of the program that its version does not show. */
+  @Test
+  void doesNotUsePlansOfAnotherBuildAndSaysSo() throws Exception {
+    try (TestBoard board = open()) {
+      bring(board);
+      compared(board);
+      Path file = cells().get(0);
+      Path other = file.resolveSibling("cells-0123456789abcdef.csv");
+      String before =
+          Files.readString(file).replaceFirst("build,[0-9a-f]+,", "build,0123456789abcdef,");
+      Files.writeString(other, before);
+      Files.delete(file);
+      JsonNode taken = bring(board);
+      assertThat(taken.at("/comparison/state").asText()).isEqualTo("NONE");
+      String note =
+          "Plans in cells-0123456789abcdef.csv are not used again: another build of the program"
+              + " has made them, and may have searched in another way.";
+      assertThat(taken.path("note").asText()).isEqualTo(note);
+      assertThat(estimated(board)).contains(note).doesNotContain("there already");
+      JsonNode done = compared(board);
+      assertThat(done.path("note").asText()).isEqualTo(note);
+      assertThat(Files.readAllLines(file)).hasSize(PLANS + 2);
+      assertThat(other).hasContent(before);
+      assertThat(bring(board).path("note").asText()).isEmpty();
     }
   }
 

@@ -65,7 +65,7 @@ class PaybackRuleTest {
             new Cells(cells),
             cells.size(),
             "rigmorrow test");
-    return new ReportPage(compared, Paper.A4).document(false).sections().get(0);
+    return new ReportPage(compared, AskedBy.COMMAND, Paper.A4).document(false).sections().get(0);
   }
 
   private static String fact(ReportDocument.Section section, String name) {

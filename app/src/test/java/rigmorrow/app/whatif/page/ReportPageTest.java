@@ -36,9 +36,9 @@ class ReportPageTest {
             SmallStudy.study(),
             SmallStudy.days(4, 14),
             SmallStudy.settings(1, List.of(-20.0, 20.0), true, true));
-    String html = new ReportPage(compared, Paper.A4).html();
+    String html = new ReportPage(compared, AskedBy.COMMAND, Paper.A4).html();
     page = Jsoup.parse(html);
-    pdf = new ReadPdf(new ReportPage(compared, Paper.A4).pdf().bytes());
+    pdf = new ReadPdf(new ReportPage(compared, AskedBy.COMMAND, Paper.A4).pdf().bytes());
   }
 
   private static String plain(String text) {
@@ -47,7 +47,7 @@ class ReportPageTest {
 
   @Test
   void isWellFormedAndNeedsNothingElse() throws Exception {
-    String html = new ReportPage(compared, Paper.LETTER).html();
+    String html = new ReportPage(compared, AskedBy.COMMAND, Paper.LETTER).html();
     DocumentBuilderFactory.newInstance()
         .newDocumentBuilder()
         .parse(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)));
@@ -156,7 +156,7 @@ class ReportPageTest {
             SmallStudy.study(),
             SmallStudy.days(2, 10),
             SmallStudy.settings(1, List.of(), false, false));
-    String text = Jsoup.parse(new ReportPage(plain, Paper.A4).html()).text();
+    String text = Jsoup.parse(new ReportPage(plain, AskedBy.COMMAND, Paper.A4).html()).text();
     assertThat(text).contains("Assumed, not planned").doesNotContain("What one more of each");
     assertThat(text).contains("With only 2 days intervals are too narrow.");
   }
@@ -171,14 +171,14 @@ class ReportPageTest {
             new Cells(compared.cells().all().subList(0, 30)),
             compared.all(),
             "x");
-    String text = Jsoup.parse(new ReportPage(part, Paper.A4).html()).text();
+    String text = Jsoup.parse(new ReportPage(part, AskedBy.COMMAND, Paper.A4).html()).text();
     assertThat(text).contains("Not finished: 30 of " + compared.all() + " plans are made");
   }
 
   @Test
   void givesTheSameBytesForTheSameCells() {
-    PdfFile one = new ReportPage(compared, Paper.A4).pdf();
-    PdfFile two = new ReportPage(compared, Paper.A4).pdf();
+    PdfFile one = new ReportPage(compared, AskedBy.COMMAND, Paper.A4).pdf();
+    PdfFile two = new ReportPage(compared, AskedBy.COMMAND, Paper.A4).pdf();
     assertThat(one.bytes()).isEqualTo(two.bytes());
     assertThat(one.unprintable()).isEmpty();
   }

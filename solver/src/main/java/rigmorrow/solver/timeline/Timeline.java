@@ -40,6 +40,9 @@ public final class Timeline {
   private static final int RIG_MASK = (1 << WEIGHT_SHIFT) - 1;
   private static final int HIGHEST_WEIGHT = 1000;
 
+  /** Puts a request behind those that come first in their second; above every rank. */
+  private static final int AFTER_THE_FIRST = 1 << (TIME_SHIFT - 2);
+
   /** A job on a rig that cannot take it breaks the plan as badly as a day's delay. */
   private static final long WRONG_RIG_SECONDS = 86_400;
 
@@ -328,12 +331,14 @@ public final class Timeline {
 
   /** A request of the rig's current job: earlier first, then heavier, then rig order. */
   private void ask(int rig, int time) {
-    key[rig] = (long) time << TIME_SHIFT | rank[rig];
+    key[rig] = (long) time << TIME_SHIFT | AFTER_THE_FIRST | rank[rig];
   }
 
-  /** A request that was there before the next job of the rig that it waits for, whatever weighs. */
+  /**
+   * A request that was there before the next job of the rig that it waits for: before all others.
+   */
   private void askFirst(int rig, int time) {
-    key[rig] = (long) time << TIME_SHIFT | rig;
+    key[rig] = (long) time << TIME_SHIFT | rank[rig];
   }
 
   private void start(int rig, int time) {

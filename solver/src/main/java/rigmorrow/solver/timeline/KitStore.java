@@ -65,14 +65,23 @@ final class KitStore {
     return free;
   }
 
-  /** True where some piece of the kit is used by nobody but cannot be taken off by then. */
+  /**
+   * True where some kit is not to be had by then although nobody uses a piece of it: it hangs on a
+   * rig that is at a job.
+   */
   boolean waitsForARig(int kits, int rig, int time) {
     for (int rest = kits; rest != 0; rest &= rest - 1) {
       int kit = Integer.numberOfTrailingZeros(rest);
+      boolean hangs = false;
+      boolean free = false;
       for (int unit = batch.kitUnits[kit]; unit < batch.kitUnits[kit + 1]; unit++) {
-        if (unitFreeAt[unit] <= time && comesOffAt(unit, rig) > time) {
-          return true;
-        }
+        boolean used = unitFreeAt[unit] > time;
+        boolean comesOff = comesOffAt(unit, rig) <= time;
+        hangs |= !used && !comesOff;
+        free |= !used && comesOff;
+      }
+      if (hangs && !free) {
+        return true;
       }
     }
     return false;

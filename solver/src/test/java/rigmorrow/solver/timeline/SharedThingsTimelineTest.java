@@ -87,6 +87,54 @@ class SharedThingsTimelineTest {
   }
 
   @Test
+  void takesKitOffForTheHeavierOfTwoThatWaitForIt() {
+    Plan plan =
+        bench
+            .floor(
+                floor ->
+                    floor.rigs(
+                        Bench.rig("a-light").build(),
+                        Bench.rig("b-heavy").build(),
+                        Bench.rig("left").build()))
+            .gear("left")
+            .job("left", "plain", job -> job.weight(9))
+            .job("a-light", "light", job -> job.recipe("geared").arrivesAt(Bench.at("08:05")))
+            .job(
+                "b-heavy",
+                "heavy",
+                job -> job.recipe("geared").weight(2).arrivesAt(Bench.at("08:06")))
+            .plan();
+
+    assertThat(Bench.line(plan, "plain")).endsWith("unload 08:12-08:13 ann");
+    assertThat(Bench.line(plan, "heavy")).startsWith("change 08:13-08:16 ann");
+    assertThat(use(plan, "light")).isEqualTo(new KitUse("gear", "gear-1", "b-heavy"));
+  }
+
+  @Test
+  void doesNotComeFirstForASampleBecauseSomeKitHangsOnABusyRig() {
+    // "first" has the sample that "second" waits for; the kit is to be had from the shelf.
+    Plan plan =
+        bench
+            .floor(
+                floor ->
+                    floor.rigs(
+                        Bench.rig("left").build(),
+                        Bench.rig("right").build(),
+                        Bench.rig("third").build(),
+                        Bench.rig("under").build()))
+            .gear("under", "shelf")
+            .job("under", "plain", job -> job.weight(9))
+            .job("left", "first", job -> job.sample("vase").weight(8))
+            .job("left", "heavy", job -> job.weight(7))
+            .job("right", "second", job -> job.sample("vase").recipe("geared"))
+            .plan();
+
+    int unloaded = plan.job("first").orElseThrow().unload().span().end();
+    assertThat(plan.job("heavy").orElseThrow().whole().start()).isEqualTo(unloaded);
+    assertThat(plan.job("second").orElseThrow().whole().start()).isGreaterThan(unloaded);
+  }
+
+  @Test
   void startsNothingWhereKitIsTakenOffEvenWithPeopleForIt() {
     Plan plan =
         bench

@@ -123,10 +123,13 @@ class SharedThingsTimelineTest {
                         Bench.rig("third").build(),
                         Bench.rig("under").build()))
             .gear("under", "shelf")
-            .job("under", "plain", job -> job.weight(9))
+            .job("under", "plain", job -> job.arrivesAt(Bench.at("08:03")))
             .job("left", "first", job -> job.sample("vase").weight(8))
             .job("left", "heavy", job -> job.weight(7))
-            .job("right", "second", job -> job.sample("vase").recipe("geared"))
+            .job(
+                "right",
+                "second",
+                job -> job.sample("vase").recipe("geared").arrivesAt(Bench.at("08:05:30")))
             .plan();
 
     int unloaded = plan.job("first").orElseThrow().unload().span().end();

@@ -53,7 +53,7 @@ public final class JobCards {
     this.times = times;
     this.breaches = breaches;
     this.cautions = new JobCautions(batch.floor());
-    this.visits = new KitVisits(batch.floor(), plan, names);
+    this.visits = new KitVisits(batch.floor(), plan, names, times);
     for (RigPlan rigPlan : plan.rigs()) {
       Rig rig = names.rig(rigPlan.rig());
       Setup setup = rig.initialSetup();

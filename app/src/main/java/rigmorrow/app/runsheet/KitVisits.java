@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import rigmorrow.app.runsheet.text.Names;
+import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.model.floor.Floor;
 import rigmorrow.model.floor.Kit;
 import rigmorrow.model.floor.KitUnit;
@@ -23,6 +24,7 @@ import rigmorrow.model.work.TakeOff;
  */
 final class KitVisits {
   private final Names names;
+  private final TimeText times;
   private final List<Visit> visits = new ArrayList<>();
 
   /**
@@ -55,8 +57,9 @@ final class KitVisits {
    */
   record Leaving(Span span, String text) {}
 
-  KitVisits(Floor floor, Plan plan, Names names) {
+  KitVisits(Floor floor, Plan plan, Names names, TimeText times) {
     this.names = names;
+    this.times = times;
     Map<String, List<Fetch>> fetches = new HashMap<>();
     for (RigPlan rig : plan.rigs()) {
       for (PlannedJob job : rig.jobs()) {
@@ -95,7 +98,10 @@ final class KitVisits {
     }
   }
 
-  /** What to mind with a job because of kit that it does not use itself. */
+  /**
+   * What to mind with a job because of kit that hangs there: it is in the way, or it is taken off
+   * while the job runs, which only a plan that breaks a rule asks for.
+   */
   List<String> cautions(String rig, PlannedJob job) {
     List<String> cautions = new ArrayList<>();
     for (Visit visit : visits) {
@@ -110,6 +116,9 @@ final class KitVisits {
       String caution = visit.kit().caution();
       if (!uses && caution != null) {
         cautions.add(visit.kit().label() + " is still here. " + caution);
+      }
+      if (!visit.to().isEmpty() && visit.leaving().overlaps(job.whole())) {
+        cautions.add(times.span(visit.leaving()) + ": " + text(visit) + ".");
       }
     }
     return cautions;

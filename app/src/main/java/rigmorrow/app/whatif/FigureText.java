@@ -22,10 +22,10 @@ public final class FigureText {
           Figure.UTILISATION,
           Figure.COST);
 
-  private static final double MINUTES_PER_HOUR = 60;
+  private static final long MINUTES_PER_HOUR = 60;
   private static final int HOURS_PER_DAY = 24;
-  private static final long SECONDS_PER_MINUTE = 60;
   private static final double SECONDS_PER_HOUR = 3600;
+  private static final long SECONDS_PER_MINUTE = 60;
 
   private final MoneyText money;
 
@@ -78,8 +78,7 @@ public final class FigureText {
       case COST, REGULAR_PAY, OTHER_COST -> money.whole(value);
       case FINISHED -> clock(value);
       case LEFT_OUT -> decimal(value);
-      case CHANGEOVER_HOURS, OVERTIME_HOURS ->
-          Durations.of(Math.round(Math.ceil(value * SECONDS_PER_HOUR)));
+      case CHANGEOVER_HOURS, OVERTIME_HOURS -> length(value);
       default -> decimal(value) + unit(figure);
     };
   }
@@ -129,10 +128,21 @@ public final class FigureText {
     return value > 0 && !plain.matches("0(\\.0| min)?") ? "+" + plain : plain;
   }
 
+  /** A length to the nearest minute, so that a row adds up as well as rounding allows. */
+  private static String length(double hours) {
+    boolean unseen = hours > 0 && nearestMinute(hours) == 0;
+    return unseen ? "less than 1 min" : minutes(hours);
+  }
+
   /** A difference to the nearest minute: rounded up, one that is next to nothing would show. */
   private static String minutes(double hours) {
-    long minutes = Math.round(Math.abs(hours) * MINUTES_PER_HOUR);
+    long minutes = nearestMinute(Math.abs(hours));
     return (hours < 0 ? "-" : "") + Durations.of(minutes * SECONDS_PER_MINUTE);
+  }
+
+  /** By way of whole seconds: as a double, 31 minutes in hours are a little more than 31. */
+  private static long nearestMinute(double hours) {
+    return Math.round(Math.round(hours * SECONDS_PER_HOUR) / (double) SECONDS_PER_MINUTE);
   }
 
   /** Per cent, with a decimal where there is one: "20 %", "12.5 %". */
@@ -155,10 +165,10 @@ public final class FigureText {
 
   /** Hours from midnight as a time of day; the days after the first are counted. */
   public static String clock(double hours) {
-    long minutes = Math.round(hours * MINUTES_PER_HOUR);
-    long day = minutes / (HOURS_PER_DAY * (long) MINUTES_PER_HOUR);
-    long hour = minutes / (long) MINUTES_PER_HOUR % HOURS_PER_DAY;
-    String time = String.format(Locale.ROOT, "%02d:%02d", hour, minutes % (long) MINUTES_PER_HOUR);
+    long minutes = nearestMinute(hours);
+    long day = minutes / (HOURS_PER_DAY * MINUTES_PER_HOUR);
+    long hour = minutes / MINUTES_PER_HOUR % HOURS_PER_DAY;
+    String time = String.format(Locale.ROOT, "%02d:%02d", hour, minutes % MINUTES_PER_HOUR);
     return day == 0 ? time : "day " + (day + 1) + " " + time;
   }
 }

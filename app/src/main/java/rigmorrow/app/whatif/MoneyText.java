@@ -98,7 +98,7 @@ public final class MoneyText {
     String from = digits(soonest.getAsDouble(), RoundingMode.FLOOR, months);
     String to = digits(latest.getAsDouble(), RoundingMode.CEILING, months);
     String unit = months ? " months" : " years";
-    return from.equals(to) ? to + unit : from + " to " + to + unit;
+    return from.equals(to) ? length(latest.getAsDouble()) : from + " to " + to + unit;
   }
 
   /** The soonest payback, rounded down: "17 months"; "never" where there is none. */
@@ -114,7 +114,15 @@ public final class MoneyText {
 
   private static String length(double years, RoundingMode rounding, boolean inMonths) {
     boolean months = inMonths && years * MONTHS <= MOST_IN_MONTHS;
-    return digits(years, rounding, months) + (months ? " months" : " years");
+    String digits = digits(years, rounding, months);
+    if (!months) {
+      return digits + " years";
+    }
+    return switch (digits) {
+      case "0" -> "less than 1 month";
+      case "1" -> "1 month";
+      default -> digits + " months";
+    };
   }
 
   private static String digits(double years, RoundingMode rounding, boolean months) {

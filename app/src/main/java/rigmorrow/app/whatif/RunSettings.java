@@ -12,8 +12,8 @@ import rigmorrow.solver.SolverSettings;
 /**
  * How scenarios are compared.
  *
- * @param time for each plan, whole seconds; null where steps stop it
- * @param steps of each plan; 0 where time stops it
+ * @param time for each plan, whole seconds; null where steps alone stop it
+ * @param steps of each plan; 0 where time alone stops it
  * @param seeds how many, counted from 1
  * @param cores plans made at the same time
  * @param demandPercents other demands under which all is planned too; without 0
@@ -83,11 +83,22 @@ public record RunSettings(
     return new SolverSettings(time, steps, 0, 1);
   }
 
-  /** What every plan gets, in words. */
+  /**
+   * What every plan gets, in words: all that may stop it, since other efforts are told apart by it.
+   */
   public String effort() {
+    return stop() + " on one core";
+  }
+
+  private String stop() {
     Duration each = time;
-    return (each == null ? Counted.of(steps, "step") : Durations.exact(each.toSeconds()))
-        + " on one core";
+    if (each == null) {
+      return Counted.of(steps, "step");
+    }
+    String length = Durations.exact(each.toSeconds());
+    return steps == 0
+        ? length
+        : length + " or " + Counted.of(steps, "step") + ", whichever comes first,";
   }
 
   /** What makes cells comparable: on a crowded machine a second is worth less. */

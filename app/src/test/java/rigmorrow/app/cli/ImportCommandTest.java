@@ -77,6 +77,16 @@ class ImportCommandTest {
     assertThat(wrong.err()).contains("no character set is called 'dansk'");
   }
 
+  /** It is known, but it only guesses at what it reads, and nothing can be written in it. */
+  @Test
+  void refusesACharacterSetInWhichNothingCanBeWritten() {
+    assertThat(Charset.forName("x-JISAutoDetect").canEncode()).isFalse();
+    Ran ran = run("dansk.csv", "--charset", "x-JISAutoDetect");
+    assertThat(ran.exitCode()).isEqualTo(2);
+    assertThat(ran.err())
+        .contains("nothing can be written in 'x-JISAutoDetect'; accepted: names such as utf-8");
+  }
+
   @Test
   void saysOfAListInYamlWhichSizesAreSmall() throws IOException {
     Files.writeString(

@@ -10,14 +10,20 @@ import org.jsoup.select.Elements;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import rigmorrow.app.runsheet.text.ItemText;
+import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.data.demo.Demo;
 import rigmorrow.model.floor.Kit;
+import rigmorrow.model.plan.Attended;
+import rigmorrow.model.plan.Breach;
+import rigmorrow.model.plan.FloorRule;
 import rigmorrow.model.plan.KitUse;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.Batch;
+import rigmorrow.model.time.PlanClock;
 import rigmorrow.model.time.Span;
+import rigmorrow.model.verify.PlanChecker;
 import rigmorrow.model.work.TakeOff;
 import rigmorrow.solver.FloorSolver;
 
@@ -83,6 +89,75 @@ class KitVisitsTest {
           .as("nothing runs where somebody takes kit off")
           .noneMatch(job -> job.whole().overlaps(one.span()));
     }
+  }
+
+  /** An older program let a job run on while somebody takes kit off its rig. */
+  @Test
+  void saysAtAJobThatRunsMeanwhileThatKitIsTakenOff() {
+    assertThat(sheets.select(".entry:contains(is taken from here)")).isEmpty();
+    Taken one = taken().stream().filter(it -> place(it) >= 0).findFirst().orElseThrow();
+    String id = one.use().from();
+    List<PlannedJob> jobs = new ArrayList<>(rig(id).jobs());
+    int at = place(one);
+    jobs.set(at, unloadedAt(jobs.get(at), one.span().end()));
+    List<RigPlan> rigs =
+        plan.rigs().stream()
+            .map(rig -> rig.rig().equals(id) ? new RigPlan(id, jobs) : rig)
+            .toList();
+    Plan older =
+        new Plan(
+            plan.floor(),
+            plan.zone(),
+            plan.date(),
+            plan.days(),
+            rigs,
+            plan.leftOut(),
+            plan.figures(),
+            plan.origin());
+    assertThat(PlanChecker.check(day, older))
+        .extracting(Breach::rule)
+        .contains(FloorRule.KIT_TAKEN_OFF);
+
+    Document told = RunSheetsTest.read(RunSheetsTest.sheets(day, older));
+
+    Element entry =
+        told.selectFirst("section:has(h2:contains(" + id + "))").select(".entry").get(at);
+    String when = new TimeText(PlanClock.of(day)).span(one.span());
+    assertThat(entry.text())
+        .contains(
+            when
+                + ": "
+                + kit(one.use()).label()
+                + " ("
+                + one.use().unit()
+                + ") is taken from here to "
+                + one.to()
+                + " by ");
+  }
+
+  /** Which job of the rig that it is taken from is the last before that; -1 for none. */
+  private static int place(Taken taken) {
+    List<PlannedJob> jobs = rig(taken.use().from()).jobs();
+    int before = 0;
+    while (before < jobs.size() && jobs.get(before).whole().end() <= taken.span().start()) {
+      before++;
+    }
+    return before - 1;
+  }
+
+  private static PlannedJob unloadedAt(PlannedJob job, int second) {
+    Attended unload = job.unload();
+    return new PlannedJob(
+        job.job(),
+        job.steps(),
+        job.changeover(),
+        job.warmedUpAt(),
+        job.load(),
+        job.capture(),
+        job.captureOperators(),
+        new Attended(new Span(unload.span().start(), second), unload.operators()),
+        job.kit(),
+        job.lateSeconds());
   }
 
   @Test

@@ -63,8 +63,43 @@ class MoneyTextTest {
     assertThat(MoneyText.payback(new Payoff.Years(never, never, never))).isEqualTo("never");
     assertThat(MoneyText.payback(new Payoff.Years(OptionalDouble.of(0.71), never, never)))
         .isEqualTo("from 8 months to never");
+    assertThat(MoneyText.soonest(new Payoff.Years(OptionalDouble.of(0.08), never, never)))
+        .isEqualTo("less than 1 month");
+    assertThat(MoneyText.soonest(new Payoff.Years(OptionalDouble.of(0.16), never, never)))
+        .isEqualTo("1 month");
+    assertThat(MoneyText.length(0.01)).isEqualTo("less than 1 month");
     assertThat(MoneyText.length(0.5)).isEqualTo("6 months");
     assertThat(MoneyText.length(4)).isEqualTo("4.0 years");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"31, 31 min", "62, 1 h 2 min", "33, 33 min", "1, 1 min"})
+  void exactMinutesStayWhatTheyAre(int minutes, String shown) {
+    FigureText figures = new FigureText("DKK");
+    double hours = minutes / 60.0;
+    assertThat(figures.value(Figure.CHANGEOVER_HOURS, hours)).isEqualTo(shown);
+    assertThat(figures.value(Figure.OVERTIME_HOURS, hours)).isEqualTo(shown);
+    assertThat(figures.difference(Figure.OVERTIME_HOURS, new Interval(hours, 0, hours, 9)))
+        .startsWith("+" + shown + " (");
+  }
+
+  /** Of three figures one is exact: what rounding takes from the other two is the same. */
+  @Test
+  void aRowAddsUpAsWellAsRoundingAllows() {
+    FigureText figures = new FigureText("DKK");
+    double base = 31 / 60.0;
+    for (int seconds = 31 * 60; seconds < 59 * 60; seconds++) {
+      double scenario = seconds / 3600.0;
+      double apart = scenario - base;
+      assertThat(
+              minutes(figures.difference(Figure.OVERTIME_HOURS, new Interval(apart, 0, apart, 9))))
+          .as("%d s", seconds)
+          .isEqualTo(minutes(figures.value(Figure.OVERTIME_HOURS, scenario)) - 31);
+    }
+  }
+
+  private static long minutes(String shown) {
+    return Long.parseLong(shown.replaceFirst("^\\+", "").replaceFirst(" min.*", ""));
   }
 
   @Test
@@ -75,8 +110,9 @@ class MoneyTextTest {
     assertThat(figures.value(Figure.KEPT, 98.76)).isEqualTo("98.8 %");
     assertThat(figures.value(Figure.FINISHED, 16.75)).isEqualTo("16:45");
     assertThat(figures.value(Figure.FINISHED, 33.5)).isEqualTo("day 2 09:30");
-    // Lengths are told as everywhere else: in minutes, rounded up.
-    assertThat(figures.value(Figure.OVERTIME_HOURS, 0.04)).isEqualTo("3 min");
+    assertThat(figures.value(Figure.OVERTIME_HOURS, 0.04)).isEqualTo("2 min");
+    assertThat(figures.value(Figure.OVERTIME_HOURS, 0.001)).isEqualTo("less than 1 min");
+    assertThat(figures.value(Figure.OVERTIME_HOURS, 0)).isEqualTo("0 min");
     assertThat(figures.value(Figure.CHANGEOVER_HOURS, 5.3)).isEqualTo("5 h 18 min");
     assertThat(figures.value(Figure.LATE_HOURS, 5.3)).isEqualTo("5.3 h");
     assertThat(figures.difference(Figure.CHANGEOVER_HOURS, new Interval(-1.5, -2, -0.001, 9)))

@@ -151,10 +151,11 @@ public final class CellFile implements AutoCloseable {
         write(whole, before); // First: whatever ends the program from here on, nothing is gone.
       }
       byte[] good = text.good().getBytes(StandardCharsets.UTF_8);
-      cells.channel.position(0);
-      write(cells.channel, good);
-      cells.channel.truncate(good.length);
-      cells.channel.force(true);
+      int same = sameLines(before, good);
+      cells.channel.truncate(same);
+      cells.channel.force(true); // Before any more: no line may be half of one and half of another.
+      cells.channel.position(same);
+      write(cells.channel, Arrays.copyOfRange(good, same, good.length));
       return Optional.of(new Mended(file, copy, text.problems().size(), text.lines()));
     }
   }
@@ -268,6 +269,12 @@ public final class CellFile implements AutoCloseable {
       end--;
     }
     return end;
+  }
+
+  /** How many bytes the whole lines have with which both begin. */
+  static int sameLines(byte[] one, byte[] other) {
+    int differs = Arrays.mismatch(one, other);
+    return end(Arrays.copyOf(one, differs < 0 ? one.length : differs));
   }
 
   private static void write(FileChannel channel, byte[] content) throws IOException {

@@ -10,7 +10,7 @@ import rigmorrow.data.problem.Examples;
 import rigmorrow.data.problem.Place;
 import rigmorrow.data.shot.SmallSizes;
 
-/** Countss what was made of the cells of each column, to be told to the user. */
+/** Counts what was made of the cells of each column, to be told to the user. */
 final class CellNotes {
   private final Map<String, Map<Unit, Integer>> converted = new LinkedHashMap<>();
   private final Map<String, Integer> filledWithZeros = new LinkedHashMap<>();

@@ -12,7 +12,8 @@ public final class HeaderRow {
 
   /**
    * Which of the rows is the header: the first one, unless it lacks a header that is needed and
-   * exactly one of those below it has them all.
+   * exactly one of those below it has them all, and all above that one are titles: a row with any
+   * header that is known is a header with a slip in it, and what is below it are its jobs.
    *
    * @param rows the first ones of a file that are not blank; more than are looked at may follow
    * @return its place among them, 0 where there is none
@@ -25,6 +26,10 @@ public final class HeaderRow {
         IntStream.range(1, Math.min(rows.size(), MOST_LOOKED_AT))
             .filter(at -> judge.complete(rows.get(at)))
             .toArray();
-    return complete.length == 1 ? complete[0] : 0;
+    return complete.length == 1 && titles(rows.subList(0, complete[0]), judge) ? complete[0] : 0;
+  }
+
+  private static boolean titles(List<TableRow> rows, HeaderJudge judge) {
+    return rows.stream().allMatch(row -> judge.known(row) == 0);
   }
 }

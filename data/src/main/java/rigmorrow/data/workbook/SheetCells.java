@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.dhatim.fastexcel.reader.Cell;
@@ -29,6 +30,9 @@ final class SheetCells {
 
   private static final Pattern ISO_MOMENT =
       Pattern.compile("(\\d{4}-\\d{2}-\\d{2})T(\\d{2}:\\d{2}(?::\\d{2}(?:\\.\\d{1,9})?)?)");
+
+  /** The days from which spreadsheets count: the date of what is a time alone. */
+  private static final Set<String> DAYS_ZERO = Set.of("1899-12-30", "1899-12-31", "1904-01-01");
 
   private final Map<String, CellFormat> formats = new HashMap<>();
 
@@ -72,14 +76,17 @@ final class SheetCells {
         sign -> Matcher.quoteReplacement("" + (char) Integer.parseInt(sign.group(1), 16)));
   }
 
-  /** A date in ISO 8601 as far as its format shows it: a day without its midnight, or a time. */
+  /**
+   * A date in ISO 8601 without what only its way of writing adds: the midnight of a day, or the day
+   * zero of a time. Any other day is kept, even where the format hides it.
+   */
   private String asShown(Cell cell, String text) {
     Matcher moment = ISO_MOMENT.matcher(text);
     if (!moment.matches()) {
       return text;
     }
     CellFormat format = format(cell);
-    if (format.time() && !format.date()) {
+    if (format.time() && !format.date() && DAYS_ZERO.contains(moment.group(1))) {
       return moment.group(2);
     }
     boolean dayOnly = format.date() && !format.time() && moment.group(2).matches("00:00[:0.]*");

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
@@ -120,6 +121,31 @@ class DamagedCellsTest {
         .containsExactly(lines.get(0), lines.get(1), lines.get(2), lines.get(4), lines.get(6));
     assertThat(CellFile.mend(file, HEAD)).isEmpty();
     assertThat(copies()).hasSize(1);
+  }
+
+  /** However far the mending came, the file has whole good lines and at most one torn last line. */
+  @Test
+  void mayBeEndedAnywhereWhileItMends() throws Exception {
+    byte[] damaged = damage("a,b", 1, 3);
+    CellFile.mend(file, HEAD);
+    byte[] good = Files.readAllBytes(file);
+    int same = CellFile.sameLines(damaged, good);
+    assertThat(new String(good, 0, same, StandardCharsets.UTF_8))
+        .isEqualTo(String.join("\n", lines.subList(0, 3)) + "\n");
+    for (int written = same; written <= good.length; written++) {
+      Files.write(file, Arrays.copyOf(good, written));
+      List<KeptCell> left = opened();
+      assertThat(without(1, 3)).as("%d bytes", written).startsWith(left.toArray(KeptCell[]::new));
+      assertThat(left).isNotEmpty();
+    }
+  }
+
+  @Test
+  void sharesNoLineWithWhatIsOtherFromTheStart() {
+    byte[] one = "a\nb\nc".getBytes(StandardCharsets.UTF_8);
+    assertThat(CellFile.sameLines(one, one)).isEqualTo(4);
+    assertThat(CellFile.sameLines(one, "a\nbc\n".getBytes(StandardCharsets.UTF_8))).isEqualTo(2);
+    assertThat(CellFile.sameLines(one, "x".getBytes(StandardCharsets.UTF_8))).isZero();
   }
 
   @Test

@@ -71,6 +71,20 @@ class HeaderRowTest {
         .hasMessageContaining("this header has one column");
   }
 
+  /** Else the jobs above the second header would be taken for titles, and lost without a word. */
+  @Test
+  void jobsBelowAHeaderWithASlipAreNotTakenForTitles() {
+    StringBuilder list = new StringBuilder("Article;Recipie;Width\n");
+    for (int article = 1; article <= 5; article++) {
+      list.append(article).append(";spin-36;20\n");
+    }
+    list.append("\nArticle;Recipe;Width\n6;spin-36;20\n7;spin-36;20\n");
+    assertThatThrownBy(() -> ReadTable.csv(list.toString()))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining(
+            "row 1, Recipe: nothing there; accepted: a column Recipe (is 'Recipie' meant?)");
+  }
+
   @Test
   void aHeaderFartherDownIsNotLookedFor() {
     assertThatThrownBy(() -> ReadTable.csv("a,b\n".repeat(10) + "article,recipe\n1,spin-36\n"))

@@ -108,6 +108,12 @@ public final class RawWorkbook {
     return "<c t=\"inlineStr\"><is><t xml:space=\"preserve\">" + escaped(text) + "</t></is></c>";
   }
 
+  /** A cell of text that has a format for numbers. */
+  public String text(String text, String format) {
+    String styled = number("", format);
+    return text(text).replaceFirst("<c ", styled.substring(0, styled.indexOf('>')) + " ");
+  }
+
   /** A cell of text as most spreadsheets write it: a number in the list of shared texts. */
   public String shared(String text) {
     sharedTexts.add(text);

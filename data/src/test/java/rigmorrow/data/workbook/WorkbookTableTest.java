@@ -144,6 +144,9 @@ class WorkbookTableTest {
         "2026-11-26T00:00:00|dd-mm-yyyy hh:mm|2026-11-26T00:00",
         "2026-11-26T16:00|General|2026-11-26T16:00",
         "1899-12-30T16:00:00|hh:mm|2026-11-26T16:00",
+        "1899-12-31T16:00:00|hh:mm|2026-11-26T16:00",
+        "1904-01-01T16:00:00|hh:mm|2026-11-26T16:00",
+        "2026-11-28T16:00|hh:mm|2026-11-28T16:00",
         "16:00:00|hh:mm|2026-11-26T16:00"
       })
   void readsDatesInIso8601(String written, String format, LocalDateTime due) throws Exception {
@@ -152,6 +155,18 @@ class WorkbookTableTest {
     ShotJob job = read().shotList().jobs().get(0);
     assertThat(job.promise().dueAt()).isEqualTo(due);
     assertThat(job.note()).isEqualTo("a <d> & \"d\"");
+  }
+
+  @Test
+  void keepsTheDateOfATextThatItsFormatWouldHide() throws Exception {
+    String computed = book.isoDate("2026-11-28T16:00", "hh:mm").replace("t=\"d\"", "t=\"str\"");
+    book.texts("Article|Recipe|Due")
+        .row(text("1"), text("spin-36"), book.text("2026-11-28T16:00", "hh:mm"))
+        .row(text("2"), text("spin-36"), computed)
+        .row(text("3"), text("spin-36"), computed.replace("2026-11-28", "1899-12-30"));
+    assertThat(read().shotList().jobs())
+        .extracting(job -> job.promise().dueAt().toString())
+        .containsExactly("2026-11-28T16:00", "2026-11-28T16:00", "2026-11-26T16:00");
   }
 
   @Test

@@ -128,16 +128,22 @@ public final class ReadingOptions {
 
   /** Finds a character set by its name. */
   static final class CharacterSet implements ITypeConverter<Charset> {
+    private static final String ACCEPTED =
+        "'; accepted: names such as utf-8, windows-1252, iso-8859-15, ibm850";
+
     @Override
     public Charset convert(String value) {
+      Charset charset;
       try {
-        return Charset.forName(value);
+        charset = Charset.forName(value);
       } catch (IllegalArgumentException e) {
-        throw new TypeConversionException(
-            "no character set is called '"
-                + value
-                + "'; accepted: names such as utf-8, windows-1252, iso-8859-15, ibm850");
+        throw new TypeConversionException("no character set is called '" + value + ACCEPTED);
       }
+      // A few only find out what a text is written in; a marked copy could not be written in them.
+      if (!charset.canEncode()) {
+        throw new TypeConversionException("nothing can be written in '" + value + ACCEPTED);
+      }
+      return charset;
     }
   }
 

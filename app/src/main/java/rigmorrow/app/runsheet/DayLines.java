@@ -28,8 +28,9 @@ final class DayLines<T> {
    *
    * @param entry what to do; null for a remark
    * @param remark empty for something to do
+   * @param warning true for a remark that somebody can be hurt by passing over
    */
-  record Line<T>(@Nullable T entry, String remark) {}
+  record Line<T>(@Nullable T entry, String remark, boolean warning) {}
 
   /** What an event says of the working hours, in the order in which equal times are told. */
   private enum Kind {
@@ -38,7 +39,8 @@ final class DayLines<T> {
     BUSY
   }
 
-  private record Event<T>(Kind kind, Span span, @Nullable T entry, String remark) {}
+  private record Event<T>(
+      Kind kind, Span span, @Nullable T entry, String remark, boolean warning) {}
 
   /**
    * @param opens how a span of working hours begins, such as "Shift starts"
@@ -60,7 +62,8 @@ final class DayLines<T> {
   }
 
   private Event<T> at(Kind kind, int seconds, String what) {
-    return new Event<>(kind, new Span(seconds, seconds), null, what + " " + times.at(seconds));
+    return new Event<>(
+        kind, new Span(seconds, seconds), null, what + " " + times.at(seconds), false);
   }
 
   void closures(List<Closure> closures) {
@@ -74,11 +77,17 @@ final class DayLines<T> {
 
   void remark(String what, Span span, String why) {
     String text = what + " " + times.span(span) + (why.isEmpty() ? "" : ": " + why);
-    events.add(new Event<>(Kind.BUSY, span, null, text));
+    events.add(new Event<>(Kind.BUSY, span, null, text, false));
+  }
+
+  /** A remark that stands out and shares its line with no other. */
+  void warning(String what, Span span, String why) {
+    events.add(
+        new Event<>(Kind.BUSY, span, null, what + " " + times.span(span) + ": " + why, true));
   }
 
   void entry(Span span, T entry) {
-    events.add(new Event<>(Kind.BUSY, span, entry, ""));
+    events.add(new Event<>(Kind.BUSY, span, entry, "", false));
   }
 
   List<Line<T>> lines() {
@@ -98,11 +107,14 @@ final class DayLines<T> {
       if (event.kind != Kind.BUSY) {
         open = event.kind == Kind.OPENS;
       }
-      if (event.entry == null) {
+      if (event.warning) {
+        flush(remarks, lines);
+        lines.add(new Line<>(null, event.remark, true));
+      } else if (event.entry == null) {
         remarks.add(event.remark);
       } else {
         flush(remarks, lines);
-        lines.add(new Line<>(event.entry, ""));
+        lines.add(new Line<>(event.entry, "", false));
       }
     }
     flush(remarks, lines);
@@ -116,7 +128,7 @@ final class DayLines<T> {
   /** Remarks that follow each other share a line. */
   private static <T> void flush(List<String> remarks, List<Line<T>> lines) {
     if (!remarks.isEmpty()) {
-      lines.add(new Line<>(null, String.join("; ", remarks)));
+      lines.add(new Line<>(null, String.join("; ", remarks), false));
       remarks.clear();
     }
   }

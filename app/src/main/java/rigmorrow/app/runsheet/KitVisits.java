@@ -99,8 +99,9 @@ final class KitVisits {
   }
 
   /**
-   * What to mind with a job because of kit that hangs there: it is in the way, or it is taken off
-   * while the job runs, which only a plan that breaks a rule asks for.
+   * What to mind with a job because of kit: what hangs there is in the way, or is taken off while
+   * the job runs, which only a plan that breaks a rule asks for; and what the job fetches is taken
+   * off another rig.
    */
   List<String> cautions(String rig, PlannedJob job) {
     List<String> cautions = new ArrayList<>();
@@ -121,6 +122,19 @@ final class KitVisits {
         cautions.add(times.span(visit.leaving()) + ": " + text(visit) + ".");
       }
     }
+    for (Visit visit : visits) {
+      if (visit.to().equals(rig) && visit.leaving().start() == job.whole().start()) {
+        cautions.add(
+            ("%s: %s (%s) comes off %s, which stands between two jobs then. Before anybody reaches"
+                    + " in, make sure that it stands still and that nobody can start it, as local"
+                    + " rules say.")
+                .formatted(
+                    times.span(visit.leaving()),
+                    visit.kit().label(),
+                    visit.unit(),
+                    names.place(visit.rig())));
+      }
+    }
     return cautions;
   }
 
@@ -135,8 +149,8 @@ final class KitVisits {
 
   private String text(Visit visit) {
     String who = visit.people().isEmpty() ? "somebody" : names.people(visit.people());
-    return ("%s (%s) is taken from here to %s by %s: agree first, nothing turns or moves here until"
-            + " it is off")
-        .formatted(visit.kit().label(), visit.unit(), visit.to(), who);
+    return ("%s (%s) is taken from here to %s by %s: they make sure first that this rig stands still"
+            + " and nobody can start it; nothing turns or moves here until it is off")
+        .formatted(visit.kit().label(), visit.unit(), names.place(visit.to()), who);
   }
 }

@@ -41,7 +41,7 @@ final class RigSheets {
       chart.add(LaneKind.CLOSED, times.span(closure));
     }
     for (KitVisits.Leaving leaving : cards.kitLeaving(plan)) {
-      day.remark("Kit leaves", leaving.span(), leaving.text());
+      day.warning("Kit leaves", leaving.span(), leaving.text());
     }
     int number = 0;
     for (PlannedJob job : plan.jobs()) {

@@ -84,7 +84,15 @@ class KitVisitsTest {
     assertThat(all).as("kit goes from rig to rig on this day").hasSizeGreaterThan(3);
     for (Taken one : all) {
       String told = kit(one.use()).label() + " (" + one.use().unit() + ") is taken from here to ";
-      assertThat(section(one.use().from()).text()).contains("Kit leaves", told + one.to() + " by");
+      String to = day.floor().rig(one.to()).orElseThrow().name() + " (" + one.to() + ") by ";
+      assertThat(section(one.use().from()).select(".warning").text())
+          .contains("☐ Kit leaves", told + to, "make sure first that this rig stands still");
+      List<PlannedJob> fetching = rig(one.to()).jobs();
+      Element entry = section(one.to()).select(".entry").get(fetching.indexOf(one.by()));
+      assertThat(entry.select(".cautions").text())
+          .contains(
+              "(" + one.use().unit() + ") comes off ",
+              "make sure that it stands still and that nobody can start it");
       assertThat(rig(one.use().from()).jobs())
           .as("nothing runs where somebody takes kit off")
           .noneMatch(job -> job.whole().overlaps(one.span()));
@@ -131,8 +139,10 @@ class KitVisitsTest {
                 + " ("
                 + one.use().unit()
                 + ") is taken from here to "
+                + day.floor().rig(one.to()).orElseThrow().name()
+                + " ("
                 + one.to()
-                + " by ");
+                + ") by ");
   }
 
   /** Which job of the rig that it is taken from is the last before that; -1 for none. */

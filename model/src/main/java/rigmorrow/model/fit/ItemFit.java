@@ -15,6 +15,8 @@ import rigmorrow.model.work.ItemGeometry;
 
 /** Whether an item's size and mass suit a rig's plate, camera, light and background. */
 final class ItemFit {
+  private static final int MOST_DIGITS = 3;
+
   private final Rig rig;
   private final Recipe recipe;
   private final Item item;
@@ -84,8 +86,18 @@ final class ItemFit {
 
   private void atMost(FitRule rule, double needed, double offered, String unit) {
     if (needed > offered) {
-      add(rule, figure(needed, unit), figure(offered, unit), 1 - offered / needed);
+      int digits = 1;
+      while (digits < MOST_DIGITS && rounded(needed, digits) <= rounded(offered, digits)) {
+        digits++;
+      }
+      add(rule, figure(needed, unit, digits), figure(offered, unit, digits), 1 - offered / needed);
     }
+  }
+
+  /** A little too much must not look like just enough. */
+  private static double rounded(double value, int digits) {
+    double unit = Math.pow(10, digits);
+    return Math.round(value * unit) / unit;
   }
 
   private void add(FitRule rule, String needed, String offered, double shortfall) {
@@ -93,7 +105,11 @@ final class ItemFit {
   }
 
   private static String figure(double value, String unit) {
+    return figure(value, unit, 1);
+  }
+
+  private static String figure(double value, String unit, int digits) {
     return String.format(
-        Locale.ROOT, value == Math.rint(value) ? "%.0f %s" : "%.1f %s", value, unit);
+        Locale.ROOT, "%." + (value == Math.rint(value) ? 0 : digits) + "f %s", value, unit);
   }
 }

@@ -43,6 +43,12 @@ record Misfit(
             table().fitted(Equipment.of(Equipment.HOLDER)),
             new ItemBuilder().holder(40)),
         of(
+            FitRule.PLATE_PAYLOAD,
+            "40.02 kg",
+            "40 kg",
+            table().fitted(Equipment.of(Equipment.HOLDER)),
+            new ItemBuilder().holder(39.02)),
+        of(
             FitRule.HANGING_PAYLOAD,
             "2 kg",
             "1.5 kg",

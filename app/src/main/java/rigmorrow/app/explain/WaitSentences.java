@@ -37,7 +37,7 @@ final class WaitSentences {
       case SAMPLE -> sample;
       case KIT -> names.kits(wait.kits());
       case KIT_ON_A_BUSY_RIG ->
-          names.kits(wait.kits()) + " to be taken off a rig between two of its jobs";
+          names.kits(wait.kits()) + " to be taken off another rig, between two jobs there";
       case KIT_TAKEN_OFF ->
           names.kits(wait.kits()) + " to be taken off the rig, which stands still meanwhile";
       case SAMPLE_AND_KIT -> names.kits(wait.kits()) + " and " + sample;

@@ -125,7 +125,7 @@ final class KitVisits {
     for (Visit visit : visits) {
       if (visit.to().equals(rig) && visit.leaving().start() == job.whole().start()) {
         cautions.add(
-            ("%s: %s (%s) comes off %s, which stands between two jobs then. Before anybody reaches"
+            ("%s: %s (%s) comes off %s, which is at no job then. Before anybody reaches"
                     + " in, make sure that it stands still and that nobody can start it, as local"
                     + " rules say.")
                 .formatted(

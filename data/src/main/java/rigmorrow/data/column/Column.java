@@ -127,9 +127,9 @@ public enum Column {
       JobField.DUE_AT,
       Kind.TIME,
       "Due",
-      "due at, due date, due time, deadline",
-      "frist, senest, forfald",
-      "fällig, fällig bis, termin"),
+      "due at, due date, due time, deadline, promised, promised by",
+      "frist, senest, forfald, lovet, leveres",
+      "fällig, fällig bis, termin, zugesagt"),
   MUST(JobField.MUST, Kind.FLAG, "Must", "hard", "skal", "muss"),
   JOB_WEIGHT(
       JobField.WEIGHT, Kind.COUNT, "Job weight", "priority, importance", "prioritet", "priorität"),

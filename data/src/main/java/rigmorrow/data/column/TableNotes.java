@@ -44,6 +44,13 @@ public record TableNotes(
         table.form(), mark.sign(), header.unknown(), cells.conversions(), remarks);
   }
 
+  /** The same with a remark before all others. */
+  public TableNotes remarkedFirst(String remark) {
+    List<String> all = new ArrayList<>(List.of(remark));
+    all.addAll(remarks);
+    return new TableNotes(form, decimalMark, unknownColumns, conversions, all);
+  }
+
   /** Everything as lines to show, the most general first. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>();

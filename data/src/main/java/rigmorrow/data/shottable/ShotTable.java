@@ -2,6 +2,7 @@ package rigmorrow.data.shottable;
 
 import java.util.List;
 import rigmorrow.data.column.CellReader;
+import rigmorrow.data.column.Column;
 import rigmorrow.data.column.DecimalMark;
 import rigmorrow.data.column.Header;
 import rigmorrow.data.column.TableKind;
@@ -15,6 +16,9 @@ import rigmorrow.model.shot.ShotList;
 
 /** Reads the shot list that a table holds; the format is described in FORMAT.md. */
 public final class ShotTable {
+  private static final String NO_PROMISES =
+      "no column was read as Due: no job of this list has a promise, so that none can be late";
+
   private ShotTable() {}
 
   /**
@@ -32,8 +36,15 @@ public final class ShotTable {
     CellReader cells = new CellReader(problems, options.date(), mark, header, table);
     List<ShotJob> jobs = new JobRows(header, floor, problems, cells).jobs(table);
     problems.throwIfAny();
+    TableNotes notes = TableNotes.of(table, header, mark, cells);
     return new ShotTableReading(
         new ShotList(options.date(), options.days(), jobs, List.of()),
-        TableNotes.of(table, header, mark, cells));
+        passesOverPromises(header) ? notes.remarkedFirst(NO_PROMISES) : notes);
+  }
+
+  /** Where some column was not read and none was read as promises, they may be in that one. */
+  private static boolean passesOverPromises(Header header) {
+    return !header.unknown().isEmpty()
+        && header.columns().stream().noneMatch(known -> known.column() == Column.DUE);
   }
 }

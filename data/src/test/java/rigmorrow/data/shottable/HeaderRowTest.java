@@ -144,7 +144,10 @@ class HeaderRowTest {
                 + "1,spin-36,5,20,,,,,,\n");
 
     assertThat(reading.notes().remarks())
-        .containsExactly("Widht (mm): did you mean Width?", "brede: did you mean bredde?");
+        .containsExactly(
+            "no column was read as Due: no job of this list has a promise, so that none can be late",
+            "Widht (mm): did you mean Width?",
+            "brede: did you mean bredde?");
     assertThat(reading.notes().lines())
         .contains("column 'Widht (mm)' is not known and was not read");
   }

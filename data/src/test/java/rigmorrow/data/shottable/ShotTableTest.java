@@ -123,6 +123,19 @@ class ShotTableTest {
   }
 
   @Test
+  void saysThatThereAreNoPromisesWhereTheyMayBeInAColumnThatWasNotRead() throws Exception {
+    String row = "\n00417,spin-36,16:00\n";
+
+    assertThat(read("Article,Recipe,Wanted" + row, TableOptions.FIND).notes().lines())
+        .contains("column 'Wanted' is not known and was not read")
+        .anyMatch(line -> line.startsWith("no column was read as Due"));
+    assertThat(read("Article,Recipe,Lovet" + row, TableOptions.FIND).notes().lines())
+        .noneMatch(line -> line.startsWith("no column was read as Due"));
+    assertThat(read("Article,Recipe\n00417,spin-36\n", TableOptions.FIND).notes().lines())
+        .noneMatch(line -> line.startsWith("no column was read as Due"));
+  }
+
+  @Test
   void namesJobsOfOneArticleByTheirRecipes() throws Exception {
     ShotTableReading reading =
         read("Article,Recipe\n00417,spin-36\n00418,spin-36\n00417,Stills 4\n", TableOptions.FIND);

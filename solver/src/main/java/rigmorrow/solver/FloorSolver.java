@@ -24,7 +24,10 @@ import rigmorrow.solver.whatif.WhatIf;
 
 /** The door of the solver: from a batch to a plan. */
 public final class FloorSolver {
+  /** Dispatch rules may take so long, on long searches a tenth of the time. */
   private static final Duration DISPATCH_LIMIT = Duration.ofMillis(1500);
+
+  private static final int DISPATCH_PART = 10;
 
   private FloorSolver() {}
 
@@ -143,7 +146,10 @@ public final class FloorSolver {
     if (limit == null) {
       return () -> false;
     }
-    long most = Math.min(DISPATCH_LIMIT.toNanos(), limit.toNanos() / 3);
+    long most =
+        Math.min(
+            Math.max(DISPATCH_LIMIT.toNanos(), limit.toNanos() / DISPATCH_PART),
+            limit.toNanos() / 3);
     return () -> System.nanoTime() - begin > most;
   }
 

@@ -7,9 +7,10 @@ import rigmorrow.solver.timeline.RigWalk;
 /**
  * Draws the changes that the search tries: one job or a whole run of one setup is put where it adds
  * the least setup, beside a job that goes well with it or anywhere, or changes places with another.
- * On a list of several days the place is mostly one where the job is in time: the others are many.
- * Often it starts from a job that is late, or from the rig that ends last. Never proposes a job on
- * a rig that cannot take it and never touches what is running or done.
+ * On a list of several days most jobs stand in the midst of a run and most places are days away: it
+ * mostly starts from where something is set up and puts a job where it is in time. Often it starts
+ * from a job that is late, or from the rig that ends last. Never proposes a job on a rig that
+ * cannot take it and never touches what is running or done.
  */
 final class ChangeDraw {
   private static final int PATIENCE = 1000;
@@ -25,12 +26,19 @@ final class ChangeDraw {
 
   private static final int CHEAPEST_PERCENT_FOR_THE_END = 60;
   private static final int RUNS_PERCENT = 50;
+
+  /** The same where rigs close in between. */
+  private static final int RUNS_PERCENT_FOR_DAYS = 75;
+
   private static final int MORE_RUNS = 2;
   private static final int LATE_ODDS = 4;
   private static final int LAST_ODDS = 4;
 
   /** One place in so many need not be in time where rigs close in between. */
   private static final int ANY_TIME_ODDS = 8;
+
+  /** So many jobs with no setup before or after them are passed over, if need be, there. */
+  private static final int SETTLED_PASSED = 4;
 
   private final CompiledBatch batch;
   private final Neighbours neighbours;
@@ -42,6 +50,8 @@ final class ChangeDraw {
   private final int lastOdds;
   private final int cheapestPercent;
   private final boolean inTime;
+  private final int runsPercent;
+  private final int settledPassed;
 
   ChangeDraw(
       CompiledBatch batch,
@@ -54,6 +64,8 @@ final class ChangeDraw {
     this.lastOdds = end ? LAST_ODDS_FOR_THE_END : LAST_ODDS;
     this.cheapestPercent = end ? CHEAPEST_PERCENT_FOR_THE_END : CHEAPEST_PERCENT;
     this.inTime = batch.closesInBetween();
+    this.runsPercent = inTime ? RUNS_PERCENT_FOR_DAYS : RUNS_PERCENT;
+    this.settledPassed = inTime ? SETTLED_PASSED : 0;
     this.walk = walk;
     this.batch = batch;
     this.neighbours = neighbours;
@@ -83,7 +95,7 @@ final class ChangeDraw {
     if (at < queues.frozen(queue)) {
       return false;
     }
-    if (queue != backlog && random.nextInt(100) < RUNS_PERCENT) {
+    if (queue != backlog && random.nextInt(100) < runsPercent) {
       return runs(queue, at, into);
     }
     if (random.nextInt(100) < cheapestPercent) {
@@ -122,7 +134,17 @@ final class ChangeDraw {
       int rig = troubles.lastRig();
       return queues.jobs(rig)[random.nextInt(queues.length(rig))];
     }
-    return random.nextInt(batch.jobCount());
+    int job = random.nextInt(batch.jobCount());
+    for (int passed = 0; passed < settledPassed && settled(job); passed++) {
+      job = random.nextInt(batch.jobCount());
+    }
+    return job;
+  }
+
+  /** True in the midst of a run: nothing is set up right before the job or after it. */
+  private boolean settled(int job) {
+    int queue = queues.queueOf(job);
+    return queue != backlog && walk.setupAround(queue, queues.placeOf(job)) == 0;
   }
 
   /** Puts jobs beside one that goes well with the first of them. */

@@ -290,6 +290,11 @@ public final class CompiledBatch {
     return false;
   }
 
+  /** True when a second of changeover costs points. */
+  public boolean changeoversCount() {
+    return changeoverPerMinute > 0;
+  }
+
   /** True when neither lateness nor changeovers count, only the end of the last job. */
   public boolean onlyFinishingCounts() {
     return latenessPerMinute == 0 && changeoverPerMinute == 0 && finishingPerMinute > 0;

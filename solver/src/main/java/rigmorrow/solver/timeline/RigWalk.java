@@ -121,6 +121,12 @@ public final class RigWalk {
     return best;
   }
 
+  /** Setup seconds on the way to a place and away from it, as the rig was kept. */
+  public int setupAround(int rig, int at) {
+    int next = Math.min(at + 2, timeline.length(rig));
+    return kept[rig][next * STRIDE + SETUP] - kept[rig][at * STRIDE + SETUP];
+  }
+
   private int requestAt(int job, int rig) {
     return work[(job * rigs + rig) * CompiledBatch.WORK_STRIDE + CompiledBatch.REQUEST_AT];
   }

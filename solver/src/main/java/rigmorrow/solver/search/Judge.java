@@ -73,6 +73,8 @@ final class Judge {
       walk.keep(rig, 0);
       now.put(rig, walk);
     }
+    walk.keepWaits();
+    now.keepWaits(walk);
     pinsLeftOut = batch.pinnedAmong(plan.backlog());
     medium = plan.medium();
     takeOver(timeline.hard() + pinsLeftOut);
@@ -157,7 +159,7 @@ final class Judge {
     }
     long guess =
         batch.softSeconds(
-            changed.lateWeighted,
+            changed.lateWeightedWaiting,
             changed.setupSeconds + changeoverSeconds - now.setupSeconds,
             changed.lastEnd + finishedAt - now.lastEnd);
     return guess <= mostSoft || random.nextInt(DOUBT_ODDS) == 0;
@@ -166,7 +168,7 @@ final class Judge {
   private boolean forNothing() {
     return batch.changeoversCount()
         && changed.setupSeconds == now.setupSeconds
-        && changed.lateWeighted == now.lateWeighted
+        && changed.lateWeightedWaiting == now.lateWeightedWaiting
         && random.nextInt(NOTHING_ODDS) != 0;
   }
 
@@ -190,7 +192,9 @@ final class Judge {
     if (change.right != change.left && change.right != queues.backlog()) {
       walk.keep(change.right, change.rightAt);
     }
+    walk.keepWaits();
     now.copy(changed);
+    now.keepWaits(walk);
   }
 
   /**

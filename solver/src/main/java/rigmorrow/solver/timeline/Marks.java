@@ -12,7 +12,7 @@ final class Marks {
   private final int jobsBetween;
   private final Moment[] kept;
   private final Moment[] tried;
-  private final int[] keptCaptureEnd;
+  private final JobTimes keptTimes;
   private int keptCount;
   private int triedFrom;
   private int triedCount;
@@ -26,7 +26,7 @@ final class Marks {
       kept[i] = new Moment(batch);
       tried[i] = new Moment(batch);
     }
-    keptCaptureEnd = new int[batch.jobCount()];
+    keptTimes = new JobTimes(batch);
   }
 
   /** A decode is tried from nothing. */
@@ -40,7 +40,7 @@ final class Marks {
    *
    * @return false when there is none and the decode has to begin with nothing
    */
-  boolean open(int rig, int from, int otherRig, int otherFrom, Moment now, int[] captureEnd) {
+  boolean open(int rig, int from, int otherRig, int otherFrom, Moment now, JobTimes times) {
     int mark = keptCount;
     while (mark > 0
         && (kept[mark - 1].place[rig] >= from || kept[mark - 1].place[otherRig] >= otherFrom)) {
@@ -52,13 +52,13 @@ final class Marks {
       return false;
     }
     now.copy(kept[mark - 1]);
-    System.arraycopy(keptCaptureEnd, 0, captureEnd, 0, captureEnd.length);
+    times.copy(keptTimes);
     return true;
   }
 
-  /** Second at which a job of the decode that was kept last is captured. */
-  int captureEnd(int job) {
-    return keptCaptureEnd[job];
+  /** When the jobs of the decode that was kept last are captured and off their rigs. */
+  JobTimes times() {
+    return keptTimes;
   }
 
   /** Number of jobs that are done when the next moment is remembered. */
@@ -72,13 +72,13 @@ final class Marks {
   }
 
   /** What was tried is kept. */
-  void keep(int[] captureEnd) {
+  void keep(JobTimes times) {
     for (int mark = triedFrom; mark < triedCount; mark++) {
       Moment old = kept[mark];
       kept[mark] = tried[mark];
       tried[mark] = old;
     }
     keptCount = triedCount;
-    System.arraycopy(captureEnd, 0, keptCaptureEnd, 0, captureEnd.length);
+    keptTimes.copy(times);
   }
 }

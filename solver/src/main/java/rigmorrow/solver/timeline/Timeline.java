@@ -77,7 +77,7 @@ public final class Timeline {
 
   private boolean givenUp;
 
-  private final int[] captureEnd;
+  private final JobTimes times;
 
   /**
    * @param batch to decode plans of
@@ -114,7 +114,7 @@ public final class Timeline {
     this.turns = now.turns;
     this.warmAt = now.warmAt;
     this.freeAt = now.freeAt;
-    this.captureEnd = new int[batch.jobCount()];
+    this.times = new JobTimes(batch);
   }
 
   /** Where to write a rig's sequence before {@link #decode}. */
@@ -156,7 +156,7 @@ public final class Timeline {
     Marks known = Objects.requireNonNull(marks);
     nextJob = null;
     trace = null;
-    if (!known.open(rig, from, otherRig, otherFrom, now, captureEnd)) {
+    if (!known.open(rig, from, otherRig, otherFrom, now, times)) {
       begin(null, null);
     }
     return run(within);
@@ -171,7 +171,7 @@ public final class Timeline {
     if (nextMark == 0 || givenUp) {
       throw new IllegalStateException("no decode that came to its end");
     }
-    Objects.requireNonNull(marks).keep(captureEnd);
+    Objects.requireNonNull(marks).keep(times);
   }
 
   /** Builds the sequences as it decodes, asking for the next job whenever a rig is free. */
@@ -223,12 +223,17 @@ public final class Timeline {
 
   /** Second at which a job that was just decoded is captured. */
   public int captureEnd(int job) {
-    return captureEnd[job];
+    return times.captureEnd[job];
   }
 
   /** Second at which a job is captured in the sequences that were kept last. */
   public int keptCaptureEnd(int job) {
-    return Objects.requireNonNull(marks).captureEnd(job);
+    return Objects.requireNonNull(marks).times().captureEnd[job];
+  }
+
+  /** Second at which a job is off its rig in the sequences that were kept last. */
+  public int keptEnd(int job) {
+    return Objects.requireNonNull(marks).times().end[job];
   }
 
   /** Second at which a rig's last job ended; 0 when it had none. */
@@ -484,7 +489,7 @@ public final class Timeline {
     if (until > begin) {
       crew.take(until);
     }
-    this.captureEnd[work[at + CompiledBatch.JOB]] = captureEnd;
+    times.captureEnd[work[at + CompiledBatch.JOB]] = captureEnd;
     int late = captureEnd - work[at + CompiledBatch.DUE];
     if (late > 0) {
       now.lateWeighted += (long) late * work[at + CompiledBatch.WEIGHT];
@@ -527,6 +532,7 @@ public final class Timeline {
     }
     now.finishedAt = Math.max(now.finishedAt, end);
     freeAt[rig] = end;
+    times.end[work[at + CompiledBatch.JOB]] = end;
     now.done++;
     next(rig);
   }

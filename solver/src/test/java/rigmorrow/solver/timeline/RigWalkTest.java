@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rigmorrow.solver.fixture.RandomFloors;
@@ -62,6 +63,66 @@ class RigWalkTest {
         assertThat(walk.setupSeconds()).isEqualTo(setup);
       }
     }
+  }
+
+  @Test
+  void isAsLateAsTheDecodeWhereEverybodyWaitsAsTheyDid() {
+    int exact = 0;
+    for (long seed : seeds().toArray()) {
+      decoded(seed);
+      keepAll();
+      long late = 0;
+      for (int rig = 0; rig < batch.rigCount(); rig++) {
+        late += walk.keptLateWeighted(rig);
+        for (int from = 0; from <= timeline.length(rig); from++) {
+          walk.walk(rig, from);
+          assertThat(walk.lateWeightedWaiting())
+              .isBetween(walk.lateWeighted(), walk.keptLateWeighted(rig));
+          if (offBeforeItFirstCloses(rig)) {
+            assertThat(walk.lateWeightedWaiting()).isEqualTo(walk.keptLateWeighted(rig));
+            exact += walk.lateWeightedWaiting() > walk.lateWeighted() ? 1 : 0;
+          }
+        }
+      }
+      assertThat(late).isEqualTo(timeline.lateWeighted());
+    }
+    assertThat(exact).as("walks that are late by waiting").isGreaterThan(20);
+  }
+
+  private boolean offBeforeItFirstCloses(int rig) {
+    int length = timeline.length(rig);
+    return length == 0
+        || timeline.keptEnd(timeline.sequence(rig)[length - 1]) <= batch.rigHours[rig][1];
+  }
+
+  private void keepAll() {
+    timeline.decode();
+    timeline.keep();
+    for (int rig = 0; rig < batch.rigCount(); rig++) {
+      walk.keep(rig, 0);
+    }
+    walk.keepWaits();
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void tellsTheSetupRoundAPlace(long seed) {
+    decoded(seed);
+    for (int rig = 0; rig < batch.rigCount(); rig++) {
+      walk.keep(rig, 0);
+      for (int at = 0; at < timeline.length(rig); at++) {
+        int upTo = setupOf(rig, Math.min(at + 2, timeline.length(rig)));
+        assertThat(walk.setupAround(rig, at)).isEqualTo(upTo - setupOf(rig, at));
+      }
+    }
+  }
+
+  private int setupOf(int rig, int jobs) {
+    int all = timeline.length(rig);
+    timeline.setLength(rig, jobs);
+    walk.walk(rig, 0);
+    timeline.setLength(rig, all);
+    return walk.setupSeconds();
   }
 
   @ParameterizedTest

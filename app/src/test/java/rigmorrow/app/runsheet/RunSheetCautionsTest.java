@@ -62,6 +62,19 @@ class RunSheetCautionsTest {
   }
 
   @Test
+  void asksForAnotherPersonWhereFewerArePlannedThanTheListSays() {
+    Batch day = Demo.batch(150, 1, SampleDay.SUMMER);
+    Document sheet = RunSheetsTest.read(RunSheetsTest.sheets(day, FloorSolver.dispatch(day)));
+    String caution = "Needs 3 people by the list; 2 are planned, since its holder counts as one.";
+    Elements mirrors = sheet.select("section[id^=rig] .entry:contains(floor mirror)");
+    assertThat(mirrors)
+        .as("three hands and a holder")
+        .isNotEmpty()
+        .allSatisfy(entry -> assertThat(entry.select(".cautions").text()).contains(caution));
+    assertThat(sheet.select("section[id^=operator] :contains(" + caution + ")")).isNotEmpty();
+  }
+
+  @Test
   void claimsNothingAboutABaseThatIsNotKnown() {
     Batch day = Demo.batch(12, 1, SampleDay.SUMMER);
     ShotJob job = OddItems.unmeasured(day.floor().recipes().get(0).id());

@@ -19,11 +19,24 @@ import rigmorrow.model.shot.Power;
 final class Cautions {
   private Cautions() {}
 
+  /**
+   * @param kits ids of what it needs
+   * @param people who are planned to place it
+   */
   static List<String> of(
-      Floor floor, Rig rig, Item item, Setup request, List<String> kits, LiftAdvice lift) {
+      Floor floor,
+      Rig rig,
+      Item item,
+      Setup request,
+      List<String> kits,
+      LiftAdvice lift,
+      int people) {
     List<String> cautions = new ArrayList<>();
     if (!LiftCheck.light(item) && lift.crew() != LiftCrew.ONE_PERSON) {
       cautions.add(heavy(lift));
+    }
+    if (item.handsNeeded() > people) {
+      cautions.add(fewer(item.handsNeeded(), people));
     }
     if (item.glass()) {
       cautions.add("Glass: check for cracks, wear cut-resistant gloves, clear the turning circle.");
@@ -87,6 +100,14 @@ final class Cautions {
     return millimetres == Math.rint(millimetres)
         ? text("%.0f", millimetres)
         : text("%.1f", millimetres);
+  }
+
+  /** Whether a holder does the work of a hand, only who knows both can tell. */
+  private static String fewer(int listed, int people) {
+    return text(
+        "Needs %d people by the list; %d %s planned, since its holder counts as one. Call another"
+            + " before you start, unless the holder does that work.",
+        listed, people, people == 1 ? "is" : "are");
   }
 
   private static String heavy(LiftAdvice lift) {

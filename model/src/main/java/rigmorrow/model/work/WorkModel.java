@@ -59,7 +59,7 @@ public final class WorkModel {
         unloading(job, rig),
         (int) Math.ceil(capture.turns() - ROUNDING_SECONDS),
         terms,
-        Cautions.of(floor, rig, item, request, equipment.kits(), lift));
+        Cautions.of(floor, rig, item, request, equipment.kits(), lift, handling.people()));
   }
 
   /**

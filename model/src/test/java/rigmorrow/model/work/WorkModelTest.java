@@ -50,6 +50,21 @@ class WorkModelTest {
         .isEqualTo(1);
   }
 
+  @Test
+  void saysWhereFewerPeoplePlaceItThanTheListAsksFor() {
+    assertThat(cautions(new ItemBuilder().handsNeeded(3).holder(0.5)))
+        .contains(
+            "Needs 3 people by the list; 2 are planned, since its holder counts as one. Call"
+                + " another before you start, unless the holder does that work.");
+    assertThat(cautions(new ItemBuilder().handsNeeded(2).holder(0.5)))
+        .anyMatch(text -> text.startsWith("Needs 2 people by the list; 1 is planned"));
+    assertThat(cautions(new ItemBuilder().handsNeeded(2).holder(0.5).massKg(24.0)))
+        .as("its weight brings the second person")
+        .noneMatch(text -> text.contains("by the list"));
+    assertThat(cautions(new ItemBuilder().handsNeeded(2)))
+        .noneMatch(text -> text.contains("by the list"));
+  }
+
   /** NIOSH 94-110: the load constant is 23 kg, so no lift of 24 kg has an index of at most 1. */
   @Test
   void twoPeopleLiftWhatIsTooHeavyForOne() {

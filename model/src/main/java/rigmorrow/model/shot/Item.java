@@ -14,7 +14,9 @@ import rigmorrow.model.check.Require;
  * @param baseWidthMm of the standing base; null when the whole width stands
  * @param rotationDiameterMm circle the item sweeps when it turns; null for its diagonal in plan
  * @param centreOfMassHeightMm above the plate; null for half the height
- * @param offsetMm from the plate's centre to the item's centre of mass; null for the floor's own
+ * @param offsetMm level distance from the plate's centre, about which it turns, to the item's
+ *     centre of mass once it is placed, 0 or more; it says nothing of where the base stands. Null
+ *     for the floor's own
  * @param finish such as matte, glossy, clear; null when it does not matter
  * @param glass true when it may break and cut
  * @param handsNeeded people it takes to place it, 1 to 3, apart from its weight; a holder counts as

@@ -85,11 +85,11 @@ final class Cautions {
       return Optional.empty();
     }
     ItemGeometry geometry = ItemGeometry.of(item);
-    return geometry.tipsAt(offset)
+    return geometry.mayTipAt(offset)
         ? Optional.of(
             text(
-                "May tip: centre of mass %d mm off the plate's middle, more than half its base"
-                    + " (%s mm). Secure it against tipping before you let go, and do not turn it"
+                "May tip: centre of mass %d mm off the plate's centre; a base that stands in the"
+                    + " middle of the plate reaches %s mm from there. Secure it against tipping before you let go, and do not turn it"
                     + " until it is; local rules come first.",
                 offset, half(geometry.halfBaseMm())))
         : Optional.empty();

@@ -45,7 +45,7 @@ class HandOutTest {
     assertThat(a4.err().lines())
         .as("how the list was read, the demo's mirror with a holder, and what was written")
         .hasSize(3)
-        .anyMatch(line -> line.contains("Hands needed 3: 2 people are planned"))
+        .anyMatch(line -> line.contains("Hands needed 3: a plan takes 2 people"))
         .last()
         .isEqualTo("written: a4.pdf");
     assertThat(pdf("a4.pdf").sizes()).containsOnly("210 x 297");

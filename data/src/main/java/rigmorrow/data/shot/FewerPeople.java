@@ -46,16 +46,14 @@ public final class FewerPeople {
     places.forEach(
         (key, where) ->
             lines.add(
-                "%s %d: %s, since the holder counts as one (%s)"
+                "%s %d: a plan takes %s, since the holder counts as one (%s)"
                     .formatted(key.name, key.listed, planned(key.planned), listed(where))));
     return lines;
   }
 
   /** A heavy item has two people whatever the list says. */
   private static String planned(int people) {
-    return people == 1
-        ? "1 person is planned, or 2 where the weight asks for them"
-        : people + " people are planned";
+    return people == 1 ? "1 person, or 2 where the weight asks for them" : people + " people";
   }
 
   private static String listed(List<String> where) {

@@ -21,9 +21,9 @@ class FewerPeopleTest {
 
     assertThat(ReadTable.csv(HEADER + rows).notes().remarks())
         .containsExactly(
-            "Persons 3: 2 people are planned, since the holder counts as one"
+            "Persons 3: a plan takes 2 people, since the holder counts as one"
                 + " (row 2, column C; row 5, column C)",
-            "Persons 2: 1 person is planned, or 2 where the weight asks for them, since the holder"
+            "Persons 2: a plan takes 1 person, or 2 where the weight asks for them, since the holder"
                 + " counts as one (row 3, column C)");
   }
 
@@ -55,6 +55,6 @@ class FewerPeopleTest {
             ShotJsonReader.read("list.yaml", yaml, Trees.Notation.YAML, SmallFloor.FLOOR));
     assertThat(lines)
         .containsExactly(
-            "handsNeeded 3: 2 people are planned, since the holder counts as one (jobs[0])");
+            "handsNeeded 3: a plan takes 2 people, since the holder counts as one (jobs[0])");
   }
 }

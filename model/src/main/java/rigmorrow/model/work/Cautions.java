@@ -89,8 +89,8 @@ final class Cautions {
         ? Optional.of(
             text(
                 "May tip: centre of mass %d mm off the plate's centre; a base that stands in the"
-                    + " middle of the plate reaches %s mm from there. Secure it against tipping before you let go, and do not turn it"
-                    + " until it is; local rules come first.",
+                    + " middle of the plate reaches %s mm from there. Secure it against tipping"
+                    + " before you let go, and do not turn it until it is; local rules come first.",
                 offset, half(geometry.halfBaseMm())))
         : Optional.empty();
   }

@@ -2,9 +2,11 @@ package rigmorrow.solver;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import rigmorrow.model.explain.Explanation;
+import rigmorrow.model.explain.Wait;
 import rigmorrow.model.money.CrewPay;
 import rigmorrow.model.plan.Orders;
 import rigmorrow.model.plan.Plan;
@@ -13,6 +15,7 @@ import rigmorrow.model.shot.Batch;
 import rigmorrow.solver.bound.LowerBound;
 import rigmorrow.solver.dispatch.Dispatcher;
 import rigmorrow.solver.explain.Explainer;
+import rigmorrow.solver.explain.PlanWaits;
 import rigmorrow.solver.hand.GivenStart;
 import rigmorrow.solver.timeline.CompiledBatch;
 import rigmorrow.solver.timeline.PlanWriter;
@@ -138,6 +141,15 @@ public final class FloorSolver {
    */
   public static Explanation explain(Batch batch, Plan plan, String job) {
     return new Explainer(batch, plan).explain(job);
+  }
+
+  /**
+   * For what rigs wait in a plan, by job.
+   *
+   * @return empty where decoding the plan's orders does not come to its times
+   */
+  public static Map<String, List<Wait>> waits(Batch batch, Plan plan) {
+    return PlanWaits.of(batch, plan);
   }
 
   /** The clock may cut the dispatch grid short, but only where the clock limits the search too. */

@@ -131,6 +131,7 @@ public final class ExplainJson {
   private void wait(ObjectNode node, Wait wait) {
     node.put("reason", wait.reason().name());
     Json.strings(node.putArray("kits"), wait.kits());
+    Json.strings(node.putArray("kitOnRigs"), wait.rigs());
     node.put("startsAt", time(wait.span().start())).put("endsAt", time(wait.span().end()));
     node.put("seconds", wait.span().seconds());
   }

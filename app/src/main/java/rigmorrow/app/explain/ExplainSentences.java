@@ -12,7 +12,6 @@ import rigmorrow.model.explain.Move;
 import rigmorrow.model.explain.RigAnswer;
 import rigmorrow.model.explain.Standing;
 import rigmorrow.model.explain.Trouble;
-import rigmorrow.model.explain.Wait;
 import rigmorrow.model.plan.PlanOrigin;
 import rigmorrow.model.shot.Batch;
 
@@ -144,10 +143,7 @@ public final class ExplainSentences {
         now.changeoverSeconds() == 0
             ? "It needs no changeover there."
             : "Its changeover takes " + Durations.of(now.changeoverSeconds()) + ".");
-    WaitSentences waits = new WaitSentences(names, answer.rules());
-    for (Wait wait : answer.waits()) {
-      sentences.add(waits.of(wait));
-    }
+    sentences.addAll(new WaitSentences(names, answer.rules()).of(answer.waits()));
   }
 
   private String promise(Explanation answer, JobTimes now) {

@@ -38,6 +38,11 @@ final class Names {
     return batch.floor().kit(id).map(Kit::label).orElse(id);
   }
 
+  /** A rig with its id, or the name of a shelf. */
+  String place(String place) {
+    return batch.floor().placeName(place);
+  }
+
   /** What people call some kit, by id. */
   String kits(List<String> ids) {
     return ids.stream().map(this::kit).collect(Collectors.joining(" and "));

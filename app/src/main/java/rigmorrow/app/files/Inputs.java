@@ -12,6 +12,7 @@ import rigmorrow.data.Formats;
 import rigmorrow.data.column.TableNotes;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
+import rigmorrow.data.shot.FewerPeople;
 import rigmorrow.data.shot.SmallSizes;
 import rigmorrow.data.shottable.ShotTableOptions;
 import rigmorrow.data.shottable.ShotTableReading;
@@ -71,7 +72,8 @@ public final class Inputs {
       list = table.shotList();
     } else {
       ShotList read = Formats.readShotList(file, floor);
-      remarks = SmallSizes.linesOf(read);
+      remarks = new ArrayList<>(SmallSizes.linesOf(read));
+      remarks.addAll(FewerPeople.linesOf(read));
       LocalDate date = source.date() == null ? read.date() : source.date();
       int days = source.days() == null ? read.days() : source.days();
       list = read.withDates(date, days);

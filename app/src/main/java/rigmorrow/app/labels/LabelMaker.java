@@ -10,7 +10,7 @@ final class LabelMaker {
   static final double NAME_PT = 8;
   private static final double[] ARTICLE_PT = {11, 9, 7.5};
   static final double JOBS_PT = 7;
-  static final double DIGITS_PT = 7.5;
+  static final double ENCODED_PT = 7.5;
 
   /** Height of a line as a multiple of the size of its letters. */
   static final double LINE_HEIGHT = 1.2;
@@ -48,12 +48,24 @@ final class LabelMaker {
         height(names.size(), NAME_PT)
             + height(article.size(), articlePt)
             + height(jobs.size(), JOBS_PT)
-            + height(sample.gtin() == null ? 0 : 1, DIGITS_PT)
             + GAP_MM;
     double restMm = grid.contentHeightMm() - textMm;
-    return symbols
-        .of(sample.article(), sample.gtin(), restMm)
-        .map(symbol -> new Label(names, article, articlePt, jobs, symbol));
+    String content = sample.gtin() == null ? sample.article() : sample.gtin();
+    List<String> encoded = wrapped(content, PrintFont.REGULAR, ENCODED_PT);
+    return symbol(sample, restMm - height(encoded.size(), ENCODED_PT))
+        .map(symbol -> new Label(names, article, articlePt, jobs, symbol, encoded))
+        .or(
+            () ->
+                // The article number stands above the code already.
+                sample.gtin() == null
+                    ? symbol(sample, restMm)
+                        .map(
+                            symbol -> new Label(names, article, articlePt, jobs, symbol, List.of()))
+                    : Optional.empty());
+  }
+
+  private Optional<Symbol> symbol(Sample sample, double heightMm) {
+    return symbols.of(sample.article(), sample.gtin(), heightMm);
   }
 
   /** The largest letters in which it fits one line; the smallest where it fits none. */

@@ -32,15 +32,14 @@ final class Symbols {
   /** The code, or empty where there is no room for one that can be read. */
   Optional<Symbol> of(String article, @Nullable String gtin, double heightMm) {
     if (gtin != null) {
-      return drawn(Symbology.ofGtin(gtin), gtin, gtin, heightMm);
+      return drawn(Symbology.ofGtin(gtin), gtin, heightMm);
     }
     boolean plain = article.matches("[ -~]{1," + LONGEST_CODE_128 + "}");
-    return (plain ? drawn(Symbology.CODE_128, article, "", heightMm) : Optional.<Symbol>empty())
-        .or(() -> drawn(Symbology.QR, article, "", heightMm));
+    return (plain ? drawn(Symbology.CODE_128, article, heightMm) : Optional.<Symbol>empty())
+        .or(() -> drawn(Symbology.QR, article, heightMm));
   }
 
-  private Optional<Symbol> drawn(
-      Symbology symbology, String content, String digits, double heightMm) {
+  private Optional<Symbol> drawn(Symbology symbology, String content, double heightMm) {
     BitMatrix modules;
     try {
       modules = modules(symbology, content);
@@ -59,7 +58,6 @@ final class Symbols {
     return Optional.of(
         new Symbol(
             symbology.label(),
-            digits,
             path(modules, symbology.quietLeft(), quietAbove),
             columns,
             modules.getHeight() + 2 * quietAbove,

@@ -17,11 +17,14 @@ final class DayLines<T> {
   /** Shorter gaps are the ordinary wait for the next hand. */
   static final int LONGEST_SILENT_GAP_SECONDS = 300;
 
+  private static final int SHORTEST_TOLD_WAIT_SECONDS = 60;
+
   private final TimeText times;
   private final String opens;
   private final String closes;
   private final String idle;
   private final List<Event<T>> events = new ArrayList<>();
+  private final List<Waiting> waits = new ArrayList<>();
 
   /**
    * One line of a day: something to do, or a remark such as a break or a gap.
@@ -41,6 +44,8 @@ final class DayLines<T> {
 
   private record Event<T>(
       Kind kind, Span span, @Nullable T entry, String remark, boolean warning) {}
+
+  private record Waiting(Span span, String what) {}
 
   /**
    * @param opens how a span of working hours begins, such as "Shift starts"
@@ -86,6 +91,11 @@ final class DayLines<T> {
         new Event<>(Kind.BUSY, span, null, what + " " + times.span(span) + ": " + why, true));
   }
 
+  /** What is waited for in a time; told with the gaps in it, since nothing else is done there. */
+  void waiting(Span span, String what) {
+    waits.add(new Waiting(span, what));
+  }
+
   void entry(Span span, T entry) {
     events.add(new Event<>(Kind.BUSY, span, entry, "", false));
   }
@@ -122,7 +132,23 @@ final class DayLines<T> {
   }
 
   private String gap(Span gap) {
-    return idle + " " + times.span(gap) + " (" + TimeText.beside(gap) + ")";
+    List<String> reasons = new ArrayList<>();
+    for (Waiting waiting : waits) {
+      int start = Math.max(gap.start(), waiting.span.start());
+      int end = Math.min(gap.end(), waiting.span.end());
+      if (end - start >= SHORTEST_TOLD_WAIT_SECONDS) {
+        Span part = new Span(start, end);
+        String when = part.equals(gap) ? "" : times.span(part) + " ";
+        reasons.add("waits " + when + "for " + waiting.what);
+      }
+    }
+    return idle
+        + " "
+        + times.span(gap)
+        + " ("
+        + TimeText.beside(gap)
+        + ")"
+        + (reasons.isEmpty() ? "" : ": " + String.join(", ", reasons));
   }
 
   /** Remarks that follow each other share a line. */

@@ -155,7 +155,7 @@ public final class JobCards {
 
   /** Whether the step says already which piece to fetch from where. */
   private static boolean fetches(JobCard.Step step, KitUse use) {
-    return step.text().contains("(" + use.unit() + ") from " + use.from());
+    return step.text().contains("(" + use.unit() + ") from ");
   }
 
   private String kit(KitUse use, Rig rig) {

@@ -2,12 +2,14 @@ package rigmorrow.app.runsheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import rigmorrow.app.runsheet.chart.DayCharts;
 import rigmorrow.app.runsheet.chart.LaneKind;
 import rigmorrow.app.runsheet.text.Fact;
 import rigmorrow.app.runsheet.text.Names;
 import rigmorrow.app.runsheet.text.TimeText;
+import rigmorrow.model.explain.Wait;
 import rigmorrow.model.floor.Closure;
 import rigmorrow.model.floor.Rig;
 import rigmorrow.model.plan.Attended;
@@ -19,11 +21,16 @@ import rigmorrow.model.time.WorkingHours;
 /** Fills the sheet of a rig. */
 final class RigSheets {
 
+  private final KitWaits waits;
   private final Names names;
   private final JobCards cards;
   private final TimeText times;
 
-  RigSheets(Names names, JobCards cards, TimeText times) {
+  /**
+   * @param waits for what rigs wait, by job
+   */
+  RigSheets(Map<String, List<Wait>> waits, Names names, JobCards cards, TimeText times) {
+    this.waits = new KitWaits(waits, names, times);
     this.names = names;
     this.cards = cards;
     this.times = times;
@@ -46,6 +53,7 @@ final class RigSheets {
     int number = 0;
     for (PlannedJob job : plan.jobs()) {
       number++;
+      waits.of(job).forEach(wait -> day.waiting(wait.span(), wait.text()));
       day.entry(job.whole(), new RigSheet.Job(number, cards.of(job), parts(job, chart)));
       chart.number(number, job.whole().start());
     }

@@ -5,6 +5,7 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import rigmorrow.app.print.Paper;
 import rigmorrow.app.print.PdfFile;
 import rigmorrow.app.print.PdfPages;
@@ -13,12 +14,14 @@ import rigmorrow.app.report.JobBreaches;
 import rigmorrow.app.runsheet.text.Names;
 import rigmorrow.app.runsheet.text.PlanStamp;
 import rigmorrow.app.runsheet.text.TimeText;
+import rigmorrow.model.explain.Wait;
 import rigmorrow.model.floor.Operator;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.time.PlanClock;
 import rigmorrow.model.verify.PlanChecker;
+import rigmorrow.solver.FloorSolver;
 
 /**
  * Writes the run sheets of a plan: a front page, then a sheet for each rig and each operator, each
@@ -39,6 +42,7 @@ public final class RunSheets {
   private final Paper paper;
   private final SheetChoice choice;
   private final JobBreaches breaches;
+  private final Map<String, List<Wait>> waits;
 
   /**
    * @param batch the floor and the shot list that were planned
@@ -66,6 +70,7 @@ public final class RunSheets {
     this.paper = paper;
     this.choice = choice;
     this.breaches = breaches;
+    this.waits = FloorSolver.waits(batch, plan);
   }
 
   /**
@@ -93,7 +98,7 @@ public final class RunSheets {
     TimeText times = new TimeText(PlanClock.of(batch));
     Names names = new Names(batch);
     JobCards cards = new JobCards(batch, plan, names, times, breaches);
-    RigSheets rigSheets = new RigSheets(names, cards, times);
+    RigSheets rigSheets = new RigSheets(waits, names, cards, times);
     OperatorSheets operatorSheets = new OperatorSheets(plan, names, cards, times);
     List<RigSheet> rigs = new ArrayList<>();
     for (RigPlan rig : plan.rigs()) {

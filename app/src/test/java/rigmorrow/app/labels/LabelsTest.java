@@ -15,7 +15,10 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.jsoup.select.Elements;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -158,6 +161,30 @@ class LabelsTest {
       assertThat(left).as(letters.toString()).isLessThanOrEqualTo(right);
       assertThat(top).as(letters.toString()).isLessThanOrEqualTo(bottom);
     }
+  }
+
+  @Test
+  void belowEveryCodeStandsWhatItSays() {
+    for (LabelGrid grid : List.of(new LabelGrid(Paper.A4, 3, 7), new LabelGrid(Paper.A4, 1, 3))) {
+      Elements labels = Jsoup.parse(labels(grid).html()).select(".label");
+      assertThat(labels).hasSameSizeAs(CASES);
+      for (int i = 0; i < CASES.size(); i++) {
+        Elements below = labels.get(i).select("svg ~ .encoded");
+        assertThat(below.stream().map(Element::wholeText).collect(Collectors.joining()))
+            .isEqualTo(CASES.get(i).content);
+      }
+    }
+  }
+
+  /** A label that held its code before there was text below it holds it still. */
+  @Test
+  void whereThereIsNoRoomForTheTextTheCodeComesFirst() {
+    LabelGrid grid = new LabelGrid(Paper.A4, 3, 8);
+    Elements labels = Jsoup.parse(labels(grid).html()).select(".label");
+    Element longest = labels.get(CASES.size() - 1);
+    assertThat(longest.select("svg")).hasSize(1);
+    assertThat(longest.select(".encoded")).isEmpty();
+    assertThat(labels.get(0).select(".encoded").text()).isEqualTo("4006381333931");
   }
 
   @Test

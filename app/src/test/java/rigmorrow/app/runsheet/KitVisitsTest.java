@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.select.Elements;
@@ -89,6 +91,11 @@ class KitVisitsTest {
           .contains("☐ Kit leaves", told + to, "make sure first that this rig stands still");
       List<PlannedJob> fetching = rig(one.to()).jobs();
       Element entry = section(one.to()).select(".entry").get(fetching.indexOf(one.by()));
+      String from = day.floor().rig(one.use().from()).orElseThrow().name();
+      assertThat(entry.text())
+          .as("a rig by its name in the step that fetches, and no second line that says so")
+          .contains("(%s) from %s (%s), mount".formatted(one.use().unit(), from, one.use().from()))
+          .doesNotContain(one.use().unit() + ": fetch from");
       assertThat(entry.select(".cautions").text())
           .contains(
               "(" + one.use().unit() + ") comes off ",
@@ -97,6 +104,64 @@ class KitVisitsTest {
           .as("nothing runs where somebody takes kit off")
           .noneMatch(job -> job.whole().overlaps(one.span()));
     }
+  }
+
+  private static final Pattern WAITS =
+      Pattern.compile(
+          "for [^,]+ \\(([^)]+)\\), which cannot come off [^(]+\\((\\w+)\\) before (\\d\\d:\\d\\d)");
+
+  /** What a gap is said to be for is held against the times of the plan alone. */
+  @Test
+  void saysInAGapForWhichKitTheRigWaitsAndWhereThatIs() {
+    TimeText times = new TimeText(PlanClock.of(day));
+    int told = 0;
+    for (RigPlan rig : plan.rigs()) {
+      for (Element remark : section(rig.rig()).select("td:contains(Nothing planned)")) {
+        Element next = remark.closest("tbody").nextElementSiblings().select(".entry").first();
+        Matcher waits = WAITS.matcher(remark.text());
+        while (waits.find()) {
+          PlannedJob job = rig.jobs().get(section(rig.rig()).select(".entry").indexOf(next));
+          KitUse use =
+              job.kit().stream()
+                  .filter(it -> it.unit().equals(waits.group(1)))
+                  .findFirst()
+                  .orElseThrow();
+          assertThat(use.from()).isEqualTo(waits.group(2));
+          assertThat(rig(use.from()).jobs())
+              .as("it is free there when a job there ends")
+              .anyMatch(one -> times.at(one.whole().end()).equals(waits.group(3)));
+          told++;
+        }
+      }
+    }
+    assertThat(told).as("gaps that kit makes on this day").isGreaterThanOrEqualTo(2);
+  }
+
+  @Test
+  void saysNothingOfWhatGapsAreForWhereThePlanHasOtherTimes() {
+    Taken one = taken().stream().filter(it -> place(it) >= 0).findFirst().orElseThrow();
+    assertThat(WAITS.matcher(sheets.text()).find()).isTrue();
+    String id = one.use().from();
+    List<PlannedJob> jobs = new ArrayList<>(rig(id).jobs());
+    jobs.set(place(one), unloadedAt(jobs.get(place(one)), one.span().end()));
+    Document other = RunSheetsTest.read(RunSheetsTest.sheets(day, with(id, jobs)));
+    assertThat(WAITS.matcher(other.text()).find()).isFalse();
+  }
+
+  private static Plan with(String id, List<PlannedJob> jobs) {
+    List<RigPlan> rigs =
+        plan.rigs().stream()
+            .map(rig -> rig.rig().equals(id) ? new RigPlan(id, jobs) : rig)
+            .toList();
+    return new Plan(
+        plan.floor(),
+        plan.zone(),
+        plan.date(),
+        plan.days(),
+        rigs,
+        plan.leftOut(),
+        plan.figures(),
+        plan.origin());
   }
 
   /** An older program let a job run on while somebody takes kit off its rig. */
@@ -108,20 +173,7 @@ class KitVisitsTest {
     List<PlannedJob> jobs = new ArrayList<>(rig(id).jobs());
     int at = place(one);
     jobs.set(at, unloadedAt(jobs.get(at), one.span().end()));
-    List<RigPlan> rigs =
-        plan.rigs().stream()
-            .map(rig -> rig.rig().equals(id) ? new RigPlan(id, jobs) : rig)
-            .toList();
-    Plan older =
-        new Plan(
-            plan.floor(),
-            plan.zone(),
-            plan.date(),
-            plan.days(),
-            rigs,
-            plan.leftOut(),
-            plan.figures(),
-            plan.origin());
+    Plan older = with(id, jobs);
     assertThat(PlanChecker.check(day, older))
         .extracting(Breach::rule)
         .contains(FloorRule.KIT_TAKEN_OFF);

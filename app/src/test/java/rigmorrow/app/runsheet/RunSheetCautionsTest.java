@@ -54,11 +54,25 @@ class RunSheetCautionsTest {
     Document sheet = RunSheetsTest.read(RunSheetsTest.sheets(day, FloorSolver.dispatch(day)));
     assertThat(sheet.select(".entry:contains(Odd lamp OFF)").text())
         .contains(
-            "May tip: centre of mass 140 mm off the plate's middle, more than half its base (100 mm)")
+            "May tip: centre of mass 140 mm off the plate's centre; a base that stands in the middle"
+                + " of the plate reaches 100 mm from there.")
         .contains("local rules come first");
     assertThat(sheet.select(".entry:contains(Odd lamp HAND)").text())
         .contains("Measure by hand: height.")
         .doesNotContain("May tip");
+  }
+
+  @Test
+  void asksForAnotherPersonWhereFewerArePlannedThanTheListSays() {
+    Batch day = Demo.batch(150, 1, SampleDay.SUMMER);
+    Document sheet = RunSheetsTest.read(RunSheetsTest.sheets(day, FloorSolver.dispatch(day)));
+    String caution = "Needs 3 people by the list; 2 are planned, since its holder counts as one.";
+    Elements mirrors = sheet.select("section[id^=rig] .entry:contains(floor mirror)");
+    assertThat(mirrors)
+        .as("three hands and a holder")
+        .isNotEmpty()
+        .allSatisfy(entry -> assertThat(entry.select(".cautions").text()).contains(caution));
+    assertThat(sheet.select("section[id^=operator] :contains(" + caution + ")")).isNotEmpty();
   }
 
   @Test

@@ -277,7 +277,11 @@ public final class Header {
             .findFirst()
             .map(written -> " (is '" + written + "' meant?)")
             .orElse("");
-    problems.add(table.place(table.header()), column.title(), "", accepted + meant);
+    String row =
+        table.above().isEmpty()
+            ? ""
+            : "; row " + table.header().number() + " looks most like the header";
+    problems.add(table.place(table.header()), column.title(), "", accepted + meant + row);
   }
 
   private void note(int index, String written, String value, String accepted) {

@@ -37,6 +37,12 @@ final class MeantHeader {
     return lines;
   }
 
+  /** True for a header that a slip or two away would be known. */
+  static boolean isNearly(String written, TableKind kind) {
+    return written.length() <= Header.LONGEST
+        && of(withoutUnit(written), kind, Set.of()).isPresent();
+  }
+
   /** A slip in a header that is there already, beside it, hides no other. */
   private static Optional<String> of(String given, TableKind kind, Set<Column> there) {
     String key = Column.key(given);

@@ -48,6 +48,14 @@ public enum TableKind implements HeaderJudge {
   }
 
   @Override
+  public long likely(TableRow header) {
+    return IntStream.range(0, header.cells().size())
+        .mapToObj(header::text)
+        .filter(written -> isKnown(written, columns) || MeantHeader.isNearly(written, this))
+        .count();
+  }
+
+  @Override
   public boolean complete(TableRow header) {
     return needs.stream().allMatch(any -> known(header, EnumSet.copyOf(any)) > 0);
   }
@@ -82,8 +90,12 @@ public enum TableKind implements HeaderJudge {
 
   private static long known(TableRow header, Set<Column> columns) {
     return IntStream.range(0, header.cells().size())
-        .mapToObj(index -> Header.Known.of(index, header.text(index)))
-        .filter(known -> known != null && columns.contains(known.column()))
+        .filter(index -> isKnown(header.text(index), columns))
         .count();
+  }
+
+  private static boolean isKnown(String written, Set<Column> columns) {
+    Header.Known known = Header.Known.of(0, written);
+    return known != null && columns.contains(known.column());
   }
 }

@@ -44,6 +44,13 @@ public record TableNotes(
         table.form(), mark.sign(), header.unknown(), cells.conversions(), remarks);
   }
 
+  /** The same with more remarks behind all others. */
+  public TableNotes remarked(List<String> more) {
+    List<String> all = new ArrayList<>(remarks);
+    all.addAll(more);
+    return new TableNotes(form, decimalMark, unknownColumns, conversions, all);
+  }
+
   /** The same with a remark before all others. */
   public TableNotes remarkedFirst(String remark) {
     List<String> all = new ArrayList<>(List.of(remark));

@@ -2,6 +2,7 @@ package rigmorrow.data.csv;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToLongFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -58,18 +59,28 @@ record CsvSource(CsvText text, int start, char delimiter) {
   }
 
   /**
-   * The delimiter by which most headers are known in one of the first rows; among equals, the one
-   * that gives the first row most cells.
+   * The delimiter by which most headers are known in one of the first rows, or nearly known where
+   * none is; among equals, the one that gives the first row most cells.
    */
   private static char found(String text, int start, HeaderJudge judge) {
+    boolean known =
+        TableOptions.DELIMITERS
+            .chars()
+            .mapToObj(candidate -> first(new CsvScanner(text, start, (char) candidate)))
+            .flatMap(List::stream)
+            .anyMatch(row -> judge.known(row) > 0);
+    return found(text, start, known ? judge::known : judge::likely);
+  }
+
+  private static char found(String text, int start, ToLongFunction<TableRow> headers) {
     char best = TableOptions.DELIMITERS.charAt(0);
     long bestScore = -1;
     for (char candidate : TableOptions.DELIMITERS.toCharArray()) {
       CsvScanner scanner = new CsvScanner(text, start, candidate);
       List<TableRow> first = first(scanner);
       if (!first.isEmpty()) {
-        long known = first.stream().mapToLong(judge::known).max().orElse(0);
-        long score = known * text.length() + first.get(0).cells().size();
+        long most = first.stream().mapToLong(headers).max().orElse(0);
+        long score = most * text.length() + first.get(0).cells().size();
         if (score > bestScore) {
           best = candidate;
           bestScore = score;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import rigmorrow.data.problem.Place;
 import rigmorrow.data.problem.Problems;
 import rigmorrow.model.floor.Floor;
@@ -27,8 +28,12 @@ public final class JobList {
     this.problems = problems;
   }
 
-  /** Takes one job, or notes what is wrong with it. */
-  public void add(JobDraft draft, JobPlace place) {
+  /**
+   * Takes one job, or notes what is wrong with it.
+   *
+   * @return the job; null where something of its own is wrong
+   */
+  public @Nullable ShotJob add(JobDraft draft, JobPlace place) {
     if (draft.get(JobField.ID) instanceof String id) {
       Place where = place.where().apply(JobField.ID.key());
       Place earlier = placesById.putIfAbsent(id, where);
@@ -41,6 +46,7 @@ public final class JobList {
     if (job != null) {
       jobs.add(job);
     }
+    return job;
   }
 
   /** Ids of all jobs taken, those with problems too. */

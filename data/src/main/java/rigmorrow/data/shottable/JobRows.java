@@ -5,15 +5,18 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import rigmorrow.data.column.CellReader;
 import rigmorrow.data.column.Column;
 import rigmorrow.data.column.Header;
 import rigmorrow.data.column.Names;
 import rigmorrow.data.problem.Place;
 import rigmorrow.data.problem.Problems;
+import rigmorrow.data.shot.FewerPeople;
 import rigmorrow.data.shot.JobDraft;
 import rigmorrow.data.shot.JobField;
 import rigmorrow.data.shot.JobList;
+import rigmorrow.data.shot.JobPlace;
 import rigmorrow.data.table.Table;
 import rigmorrow.data.table.TableCell;
 import rigmorrow.data.table.TableFault;
@@ -29,6 +32,7 @@ final class JobRows {
   private final Floor floor;
   private final Problems problems;
   private final CellReader cells;
+  private final FewerPeople fewer = new FewerPeople();
 
   JobRows(Header header, Floor floor, Problems problems, CellReader cells) {
     this.header = header;
@@ -49,10 +53,22 @@ final class JobRows {
       JobDraft draft = draft(table, row);
       if (header.complete()) {
         nameJob(draft, recipesByArticle);
-        list.add(draft, header.place(row));
+        remark(list.add(draft, header.place(row)), header.place(row));
       }
     }
     return list.jobs();
+  }
+
+  /** One line for each thing about the jobs that the user should see. */
+  List<String> remarks() {
+    return fewer.lines();
+  }
+
+  private void remark(@Nullable ShotJob job, JobPlace place) {
+    if (job != null) {
+      String field = JobField.HANDS_NEEDED.key();
+      fewer.take(job.item(), place.column().apply(field), place.where().apply(field).text());
+    }
   }
 
   private JobDraft draft(Table table, TableRow row) {

@@ -34,9 +34,10 @@ public final class ShotTable {
     Header header = new Header(table, TableKind.SHOT_LIST, floor.attributes(), problems);
     DecimalMark mark = DecimalMark.settle(options.table(), header, table);
     CellReader cells = new CellReader(problems, options.date(), mark, header, table);
-    List<ShotJob> jobs = new JobRows(header, floor, problems, cells).jobs(table);
+    JobRows rows = new JobRows(header, floor, problems, cells);
+    List<ShotJob> jobs = rows.jobs(table);
     problems.throwIfAny();
-    TableNotes notes = TableNotes.of(table, header, mark, cells);
+    TableNotes notes = TableNotes.of(table, header, mark, cells).remarked(rows.remarks());
     return new ShotTableReading(
         new ShotList(options.date(), options.days(), jobs, List.of()),
         passesOverPromises(header) ? notes.remarkedFirst(NO_PROMISES) : notes);

@@ -5,6 +5,9 @@ public interface HeaderJudge {
   /** How many cells of a row are headers that are known. */
   long known(TableRow header);
 
+  /** How many cells of a row are headers that are known, or nearly: a slip or two make one. */
+  long likely(TableRow header);
+
   /** True when the headers that are needed are among them. */
   boolean complete(TableRow header);
 

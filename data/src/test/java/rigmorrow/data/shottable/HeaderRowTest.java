@@ -86,6 +86,42 @@ class HeaderRowTest {
   }
 
   @Test
+  void belowATitleTheHeaderWithASlipIsNamedAndNotTheTitle() {
+    assertThatThrownBy(() -> ReadTable.csv(DANISH.replace("Opskrift", "Opskirft")))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining(
+            "row 4, Recipe: nothing there; accepted: a column Recipe (is 'Opskirft' meant?); row 4"
+                + " looks most like the header")
+        .hasMessageNotContaining("row 1");
+    assertThatThrownBy(() -> ReadTable.csv("Shots of Thursday\nArtikle;Recipie\n1;spin-36\n"))
+        .hasMessageContaining("row 2, Article: nothing there")
+        .hasMessageContaining("(is 'Artikle' meant?)")
+        .hasMessageContaining("(is 'Recipie' meant?)");
+  }
+
+  @Test
+  void aWorkbookWithATitleAndASlipIsNamedByItsRowToo() {
+    byte[] book =
+        RawWorkbook.ofTexts(
+                "Fotoliste",
+                "Fotoliste, uge 48",
+                "Varenummer|Opskirft|Bredde (cm)",
+                "00417|spin-36|12")
+            .bytes();
+    assertThatThrownBy(() -> ReadTable.workbook(book))
+        .hasMessageContaining("sheet 'Fotoliste', row 2, Recipe")
+        .hasMessageContaining("(is 'Opskirft' meant?)");
+  }
+
+  /** A word of a job that is nearly a header makes its row none. */
+  @Test
+  void whereNoRowLooksLikeAHeaderTheFirstIsNamed() {
+    assertThatThrownBy(() -> ReadTable.csv("Fotos;Donnerstag\nVase;glas\nStuhl;Holz\n"))
+        .hasMessageContaining("row 1, Article: nothing there")
+        .hasMessageNotContaining("looks most like");
+  }
+
+  @Test
   void aHeaderFartherDownIsNotLookedFor() {
     assertThatThrownBy(() -> ReadTable.csv("a,b\n".repeat(10) + "article,recipe\n1,spin-36\n"))
         .isInstanceOf(InputException.class)

@@ -103,6 +103,11 @@ public record Floor(
     return rigs.stream().filter(rig -> rig.id().equals(id)).findFirst();
   }
 
+  /** What people call a place: a rig by its name with its id, a shelf as the floor file does. */
+  public String placeName(String place) {
+    return rig(place).map(rig -> rig.name() + " (" + rig.id() + ")").orElse(place);
+  }
+
   /** True when the rig lets two people share a changeover and the crew has two. */
   public boolean sharesChangeovers(Rig rig) {
     return rig.twoStepsAtOnce() && crew.size() > 1;

@@ -9,8 +9,8 @@ import rigmorrow.model.check.Require;
  * @param frictionCoefficient static friction between item and plate where the plate surface gives
  *     none, above 0
  * @param safetyFactor on sliding and tipping, at least 1
- * @param placementOffsetMm how far from the plate's centre an item's centre of mass may sit when
- *     the shot list does not say, 0 or more
+ * @param placementOffsetMm how far from the plate's centre an item's centre of mass may sit, level,
+ *     when the shot list does not say, 0 or more
  * @param slowestTurnDegPerS slowest turn a rig is ever run at, above 0
  * @param slowestTurnDegPerS2 gentlest acceleration a rig is ever run at, above 0
  * @param swingLogDecrement logarithmic decrement of a hanging item's swing per period, above 0

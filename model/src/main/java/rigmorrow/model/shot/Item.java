@@ -14,10 +14,13 @@ import rigmorrow.model.check.Require;
  * @param baseWidthMm of the standing base; null when the whole width stands
  * @param rotationDiameterMm circle the item sweeps when it turns; null for its diagonal in plan
  * @param centreOfMassHeightMm above the plate; null for half the height
- * @param offsetMm from the plate's centre to the item's centre of mass; null for the floor's own
+ * @param offsetMm level distance from the plate's centre, about which it turns, to the item's
+ *     centre of mass once it is placed, 0 or more; it says nothing of where the base stands. Null
+ *     for the floor's own
  * @param finish such as matte, glossy, clear; null when it does not matter
  * @param glass true when it may break and cut
- * @param handsNeeded people it takes to place it, 1 to 3, apart from its weight
+ * @param handsNeeded people it takes to place it, 1 to 3, apart from its weight; a holder counts as
+ *     one of them
  * @param holder true when it is fixed in a holder
  * @param holderMassKg mass of the holder on the plate, 0 or more
  * @param hanging what hangs; null when nothing
@@ -71,6 +74,11 @@ public record Item(
   /** True when length, width, height and mass are all known. */
   public boolean measured() {
     return lengthMm != null && widthMm != null && heightMm != null && massKg != null;
+  }
+
+  /** People who place it where its weight asks for no more: a holder counts as one of them. */
+  public int peopleToPlace() {
+    return Math.max(1, handsNeeded - (holder ? 1 : 0));
   }
 
   /** True when the whole item hangs and nothing stands on the plate. */

@@ -19,11 +19,24 @@ import rigmorrow.model.shot.Power;
 final class Cautions {
   private Cautions() {}
 
+  /**
+   * @param kits ids of what it needs
+   * @param people who are planned to place it
+   */
   static List<String> of(
-      Floor floor, Rig rig, Item item, Setup request, List<String> kits, LiftAdvice lift) {
+      Floor floor,
+      Rig rig,
+      Item item,
+      Setup request,
+      List<String> kits,
+      LiftAdvice lift,
+      int people) {
     List<String> cautions = new ArrayList<>();
     if (!LiftCheck.light(item) && lift.crew() != LiftCrew.ONE_PERSON) {
       cautions.add(heavy(lift));
+    }
+    if (item.handsNeeded() > people) {
+      cautions.add(fewer(item.handsNeeded(), people));
     }
     if (item.glass()) {
       cautions.add("Glass: check for cracks, wear cut-resistant gloves, clear the turning circle.");
@@ -72,12 +85,12 @@ final class Cautions {
       return Optional.empty();
     }
     ItemGeometry geometry = ItemGeometry.of(item);
-    return geometry.tipsAt(offset)
+    return geometry.mayTipAt(offset)
         ? Optional.of(
             text(
-                "May tip: centre of mass %d mm off the plate's middle, more than half its base"
-                    + " (%s mm). Secure it against tipping before you let go, and do not turn it"
-                    + " until it is; local rules come first.",
+                "May tip: centre of mass %d mm off the plate's centre; a base that stands in the"
+                    + " middle of the plate reaches %s mm from there. Secure it against tipping"
+                    + " before you let go, and do not turn it until it is; local rules come first.",
                 offset, half(geometry.halfBaseMm())))
         : Optional.empty();
   }
@@ -87,6 +100,14 @@ final class Cautions {
     return millimetres == Math.rint(millimetres)
         ? text("%.0f", millimetres)
         : text("%.1f", millimetres);
+  }
+
+  /** Whether a holder does the work of a hand, only who knows both can tell. */
+  private static String fewer(int listed, int people) {
+    return text(
+        "Needs %d people by the list; %d %s planned, since its holder counts as one. Call another"
+            + " before you start, unless the holder does that work.",
+        listed, people, people == 1 ? "is" : "are");
   }
 
   private static String heavy(LiftAdvice lift) {

@@ -83,7 +83,8 @@ public final class ChangeoverModel {
   public ChangeoverStep kitMove(Kit kit, String unit, String from, Rig rig) {
     int seconds = floor.fetchSeconds(from, rig.id()) + kit.alignSeconds();
     String text =
-        "Fetch " + kit.label() + " (" + unit + ") from " + from + ", mount, align and test";
+        "Fetch %s (%s) from %s, mount, align and test"
+            .formatted(kit.label(), unit, floor.placeName(from));
     return new ChangeoverStep(text, seconds, 0, kit.people(), kit.skills());
   }
 

@@ -28,8 +28,7 @@ final class HandlingModel {
 
   /** People for loading and unloading: a holder is one more hand, but it lifts nothing. */
   int people() {
-    int hands = item.handsNeeded() - (item.holder() ? 1 : 0);
-    return Math.max(Math.max(1, hands), liftPeople);
+    return Math.max(item.peopleToPlace(), liftPeople);
   }
 
   List<TimeTerm> loadTerms() {

@@ -40,14 +40,15 @@ public record ItemGeometry(
   }
 
   /**
-   * True when a centre of mass so far off the middle of the base lies outside of it. A body that
-   * stands free tips when the vertical through its centre of mass leaves its base of support
-   * (statics, in any textbook of mechanics). Which way the centre is off is not known, so the
-   * narrower side counts.
+   * True when a centre of mass so far off the plate's centre lies outside of a base that stands in
+   * the middle of the plate. A body that stands free tips when the vertical through its centre of
+   * mass leaves its base of support (statics, in any textbook of mechanics). Where the base stands
+   * is not known, nor which way the centre of mass is off: so it may tip, and the narrower side
+   * counts. One that is set down off the middle, its base below its centre of mass, does not.
    *
-   * @param offsetMm from the middle of the base, level; 0 or more
+   * @param offsetMm from the plate's centre, level, as in {@link Item#offsetMm}; 0 or more
    */
-  public boolean tipsAt(double offsetMm) {
+  public boolean mayTipAt(double offsetMm) {
     return offsetMm > halfBaseMm;
   }
 }

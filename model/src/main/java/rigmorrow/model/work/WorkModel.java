@@ -59,7 +59,7 @@ public final class WorkModel {
         unloading(job, rig),
         (int) Math.ceil(capture.turns() - ROUNDING_SECONDS),
         terms,
-        Cautions.of(floor, rig, item, request, equipment.kits(), lift));
+        Cautions.of(floor, rig, item, request, equipment.kits(), lift, handling.people()));
   }
 
   /**
@@ -100,7 +100,10 @@ public final class WorkModel {
         .orElseThrow(() -> new IllegalArgumentException("no recipe " + job.recipe()));
   }
 
-  /** What a free-standing item bears on a rig's plate; null when it hangs free or is held. */
+  /**
+   * What a free-standing item bears on a rig's plate; null when it hangs free or is held. Its
+   * centre of mass is taken to be above the middle of its base, wherever on the plate that stands.
+   */
   public static @Nullable ItemLimits limits(Floor floor, Rig rig, Item item, Setup request) {
     if (item.hangsFree() || item.holder()) {
       return null;

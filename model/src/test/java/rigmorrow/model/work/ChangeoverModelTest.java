@@ -164,6 +164,13 @@ class ChangeoverModelTest {
         .isEqualTo(150);
     assertThat(model.kitMove(FloorFixtures.head(), "head-1", "platform", table).attendedSeconds())
         .isEqualTo(210);
+    assertThat(model.kitMove(FloorFixtures.head(), "head-1", "shelf", table).text())
+        .contains("(head-1) from shelf, mount");
+    assertThat(model.kitMove(FloorFixtures.head(), "head-1", "platform", table).text())
+        .as("a rig by its name")
+        .contains(
+            "(head-1) from %s (platform), mount"
+                .formatted(FloorFixtures.platform().build().name()));
     assertThat(model.ringService(new PlateRing(50, 0, 300, Set.of())).attendedSeconds())
         .isEqualTo(300);
   }

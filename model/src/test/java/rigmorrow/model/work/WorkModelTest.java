@@ -50,6 +50,21 @@ class WorkModelTest {
         .isEqualTo(1);
   }
 
+  @Test
+  void saysWhereFewerPeoplePlaceItThanTheListAsksFor() {
+    assertThat(cautions(new ItemBuilder().handsNeeded(3).holder(0.5)))
+        .contains(
+            "Needs 3 people by the list; 2 are planned, since its holder counts as one. Call"
+                + " another before you start, unless the holder does that work.");
+    assertThat(cautions(new ItemBuilder().handsNeeded(2).holder(0.5)))
+        .anyMatch(text -> text.startsWith("Needs 2 people by the list; 1 is planned"));
+    assertThat(cautions(new ItemBuilder().handsNeeded(2).holder(0.5).massKg(24.0)))
+        .as("its weight brings the second person")
+        .noneMatch(text -> text.contains("by the list"));
+    assertThat(cautions(new ItemBuilder().handsNeeded(2)))
+        .noneMatch(text -> text.contains("by the list"));
+  }
+
   /** NIOSH 94-110: the load constant is 23 kg, so no lift of 24 kg has an index of at most 1. */
   @Test
   void twoPeopleLiftWhatIsTooHeavyForOne() {
@@ -134,10 +149,11 @@ class WorkModelTest {
     assertThat(cautions(box)).noneMatch(text -> text.contains("base"));
     assertThat(cautions(box.offsetMm(50))).noneMatch(text -> text.contains("base"));
     assertThat(cautions(box.offsetMm(51)))
+        .as("one distance, from the plate's centre")
         .contains(
-            "May tip: centre of mass 51 mm off the plate's middle, more than half its base (50.5 mm)."
-                + " Secure it against tipping before you let go, and do not turn it until it is;"
-                + " local rules come first.");
+            "May tip: centre of mass 51 mm off the plate's centre; a base that stands in the middle"
+                + " of the plate reaches 50.5 mm from there. Secure it against tipping before you let"
+                + " go, and do not turn it until it is; local rules come first.");
     assertThat(cautions(box.hanging(new Hanging(2, 900, false))))
         .as("what hangs free has no base")
         .noneMatch(text -> text.contains("base"));

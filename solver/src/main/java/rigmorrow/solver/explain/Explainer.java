@@ -18,8 +18,6 @@ import rigmorrow.model.explain.Wait;
 import rigmorrow.model.fit.JobFit;
 import rigmorrow.model.plan.Orders;
 import rigmorrow.model.plan.Plan;
-import rigmorrow.model.plan.PlannedJob;
-import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.solver.hand.Timed;
@@ -78,7 +76,7 @@ public final class Explainer {
     return new Explanation(
         job,
         status(job, rig, fit),
-        differing(question.now()),
+        question.now().differing(plan),
         new RulesOf(question, rig).rules(),
         fit.unmeasured(),
         question.now().cost(),
@@ -218,23 +216,5 @@ public final class Explainer {
     List<String> jobs = rig < 0 ? List.of() : orders.byRig().get(rig);
     int place = jobs.indexOf(job) + step;
     return place < 0 || place >= jobs.size() ? null : jobs.get(place);
-  }
-
-  private List<String> differing(Timed decoded) {
-    List<String> differing = new ArrayList<>();
-    for (RigPlan rig : plan.rigs()) {
-      for (PlannedJob written : rig.jobs()) {
-        PlannedJob again = decoded.plan().job(written.job()).orElseThrow();
-        boolean same =
-            written.whole().equals(again.whole())
-                && written.load().span().equals(again.load().span())
-                && written.capture().equals(again.capture())
-                && written.unload().span().equals(again.unload().span());
-        if (!same) {
-          differing.add(written.job());
-        }
-      }
-    }
-    return differing;
   }
 }

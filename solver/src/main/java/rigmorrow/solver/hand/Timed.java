@@ -1,5 +1,7 @@
 package rigmorrow.solver.hand;
 
+import java.util.ArrayList;
+import java.util.List;
 import rigmorrow.model.explain.Cost;
 import rigmorrow.model.explain.JobTimes;
 import rigmorrow.model.plan.Plan;
@@ -13,6 +15,29 @@ import rigmorrow.model.plan.RigPlan;
  * @param cost of it
  */
 public record Timed(Plan plan, Cost cost) {
+  /**
+   * The jobs that a plan of the same orders has at other times, rig by rig.
+   *
+   * @param written has every job of this one
+   */
+  public List<String> differing(Plan written) {
+    List<String> differing = new ArrayList<>();
+    for (RigPlan rig : written.rigs()) {
+      for (PlannedJob job : rig.jobs()) {
+        PlannedJob again = plan.job(job.job()).orElseThrow();
+        boolean same =
+            job.whole().equals(again.whole())
+                && job.load().span().equals(again.load().span())
+                && job.capture().equals(again.capture())
+                && job.unload().span().equals(again.unload().span());
+        if (!same) {
+          differing.add(job.job());
+        }
+      }
+    }
+    return differing;
+  }
+
   /**
    * Where and when a job is.
    *

@@ -113,6 +113,17 @@ public final class Trial {
     return writer.waits(rig, orders.byRig().get(rig).indexOf(job));
   }
 
+  /** The same of every job in the orders, by its id. */
+  public Map<String, List<Wait>> waits(Orders orders) {
+    score(orders);
+    return writer.waits();
+  }
+
+  /** True where the job can be planned on some rig. */
+  public boolean knows(String job) {
+    return numbers.containsKey(job);
+  }
+
   private int number(String job) {
     Integer number = numbers.get(job);
     if (number == null) {

@@ -1,7 +1,9 @@
 package rigmorrow.solver.timeline;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.model.explain.Wait;
 import rigmorrow.model.floor.PlateRing;
@@ -76,8 +78,25 @@ public final class PlanWriter {
    */
   public List<Wait> waits(int rig, int place) {
     Trace trace = timeline.trace();
+    return waits(trace, new Waits(batch, timeline, trace), rig, place);
+  }
+
+  /** The same of every job that is planned, by its id. */
+  public Map<String, List<Wait>> waits() {
+    Trace trace = timeline.trace();
+    Waits waits = new Waits(batch, timeline, trace);
+    Map<String, List<Wait>> all = new HashMap<>();
+    for (int rig = 0; rig < batch.rigCount(); rig++) {
+      for (int place = 0; place < timeline.length(rig); place++) {
+        all.put(batch.jobId(timeline.sequence(rig)[place]), waits(trace, waits, rig, place));
+      }
+    }
+    return all;
+  }
+
+  private List<Wait> waits(Trace trace, Waits waits, int rig, int place) {
     int before = place == 0 ? 0 : trace.unloadEnd[timeline.sequence(rig)[place - 1]];
-    return new Waits(batch, trace).of(timeline.sequence(rig)[place], before);
+    return waits.of(timeline.sequence(rig)[place], rig, before);
   }
 
   private PlannedJob job(Trace trace, int rig, int job) {

@@ -1,7 +1,10 @@
 package rigmorrow.solver.timeline;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import rigmorrow.model.explain.Wait;
 import rigmorrow.model.time.Span;
 
@@ -9,46 +12,102 @@ import rigmorrow.model.time.Span;
 final class Waits {
   private final CompiledBatch batch;
   private final Trace trace;
-  private final List<Wait> waits = new ArrayList<>();
 
-  Waits(CompiledBatch batch, Trace trace) {
+  /** Every time that a job took a piece of kit to its rig or kept it there, in order of time. */
+  private final List<Arrival> arrivals = new ArrayList<>();
+
+  private record Arrival(int second, int unit, int rig) {}
+
+  /**
+   * @param timeline that was decoded
+   * @param trace of that decode
+   */
+  Waits(CompiledBatch batch, Timeline timeline, Trace trace) {
     this.batch = batch;
     this.trace = trace;
+    for (int rig = 0; rig < batch.rigCount(); rig++) {
+      for (int at = 0; at < timeline.length(rig); at++) {
+        int job = timeline.sequence(rig)[at];
+        List<String> needed = batch.jobWork(job, rig).kits();
+        for (int kit = 0; kit < batch.kits.size(); kit++) {
+          if (needed.contains(batch.kits.get(kit).id())) {
+            arrivals.add(new Arrival(start(job), trace.unit[job][kit], rig));
+          }
+        }
+      }
+    }
+    arrivals.sort(Comparator.comparingInt(Arrival::second));
   }
 
   /**
    * The waits of a job, in order.
    *
+   * @param rig number of its rig
    * @param rigFree second from which its rig had nothing else to do
    */
-  List<Wait> of(int job, int rigFree) {
+  List<Wait> of(int job, int rig, int rigFree) {
+    List<Wait> waits = new ArrayList<>();
     int ready = batch.ready(job);
     boolean pinned = batch.pinStart[job] > batch.release[job];
     Wait.Reason first = pinned ? Wait.Reason.PINNED_START : Wait.Reason.ARRIVAL;
-    add(first, 0, rigFree, ready);
-    boolean changeover = trace.changeoverStart[job] >= 0;
-    int start = changeover ? trace.changeoverStart[job] : trace.loadStart[job];
+    add(waits, first, rigFree, ready);
     List<Trace.Refusal> mine =
         trace.refusals.stream().filter(refusal -> refusal.job() == job).toList();
     for (int i = 0; i < mine.size(); i++) {
-      int until = i + 1 < mine.size() ? mine.get(i + 1).second() : start;
-      add(mine.get(i).reason(), mine.get(i).kits(), mine.get(i).second(), until);
+      int until = i + 1 < mine.size() ? mine.get(i + 1).second() : start(job);
+      add(waits, mine.get(i), rig, until);
     }
-    if (changeover) {
-      add(Wait.Reason.CREW_TO_LOAD, 0, trace.changeoverEnd[job], trace.loadStart[job]);
+    if (trace.changeoverStart[job] >= 0) {
+      add(waits, Wait.Reason.CREW_TO_LOAD, trace.changeoverEnd[job], trace.loadStart[job]);
     }
-    add(Wait.Reason.WARM_UP, 0, trace.loadEnd[job], trace.captureStart[job]);
-    add(Wait.Reason.CREW_TO_UNLOAD, 0, trace.captureEnd[job], trace.unloadStart[job]);
+    add(waits, Wait.Reason.WARM_UP, trace.loadEnd[job], trace.captureStart[job]);
+    add(waits, Wait.Reason.CREW_TO_UNLOAD, trace.captureEnd[job], trace.unloadStart[job]);
     return waits;
   }
 
-  private void add(Wait.Reason reason, int kitBits, int from, int until) {
+  private int start(int job) {
+    return trace.changeoverStart[job] >= 0 ? trace.changeoverStart[job] : trace.loadStart[job];
+  }
+
+  private static void add(List<Wait> waits, Wait.Reason reason, int from, int until) {
     if (until > from) {
-      List<String> kits = new ArrayList<>();
-      for (int rest = kitBits; rest != 0; rest &= rest - 1) {
-        kits.add(batch.kits.get(Integer.numberOfTrailingZeros(rest)).id());
-      }
-      waits.add(new Wait(reason, kits, new Span(from, until)));
+      waits.add(new Wait(reason, List.of(), List.of(), new Span(from, until)));
     }
+  }
+
+  private void add(List<Wait> waits, Trace.Refusal refusal, int rig, int until) {
+    if (until > refusal.second()) {
+      Span span = new Span(refusal.second(), until);
+      List<String> kits = new ArrayList<>();
+      Set<String> rigs = new LinkedHashSet<>();
+      for (int rest = refusal.kits(); rest != 0; rest &= rest - 1) {
+        int kit = Integer.numberOfTrailingZeros(rest);
+        kits.add(batch.kits.get(kit).id());
+        for (int unit = batch.kitUnits[kit]; unit < batch.kitUnits[kit + 1]; unit++) {
+          rigs.addAll(rigsOf(unit, span));
+        }
+      }
+      rigs.remove(batch.rigs.get(rig).id());
+      waits.add(new Wait(refusal.reason(), kits, List.copyOf(rigs), span));
+    }
+  }
+
+  /** The rigs that a piece was on in a time, from the first to the last. */
+  private List<String> rigsOf(int unit, Span span) {
+    int place = batch.unitPlace[unit];
+    Set<Integer> seen = new LinkedHashSet<>();
+    for (Arrival arrival : arrivals) {
+      if (arrival.second >= span.end()) {
+        break;
+      }
+      if (arrival.unit == unit) {
+        if (arrival.second > span.start()) {
+          seen.add(place);
+        }
+        place = arrival.rig;
+      }
+    }
+    seen.add(place);
+    return seen.stream().filter(at -> at < batch.rigCount()).map(batch.places::get).toList();
   }
 }

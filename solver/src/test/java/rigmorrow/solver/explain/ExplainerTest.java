@@ -69,7 +69,8 @@ class ExplainerTest {
 
     assertThat(answer.waits())
         .containsExactly(
-            new Wait(Wait.Reason.CREW_TO_START, List.of(), new Span(0, 7 * 3600 + 1800)));
+            new Wait(
+                Wait.Reason.CREW_TO_START, List.of(), List.of(), new Span(0, 7 * 3600 + 1800)));
   }
 
   @Test

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -43,6 +46,7 @@ class WaitsTest {
     Sequences sequences = RandomSequences.of(compiled, new Random(seed), 9);
     Plan plan =
         writer.write(sequences, new rigmorrow.model.plan.PlanOrigin("test", 0, 1, 0, "done"));
+    Map<String, List<Wait>> all = writer.waits();
     for (int rig = 0; rig < plan.rigs().size(); rig++) {
       List<PlannedJob> jobs = plan.rigs().get(rig).jobs();
       for (int place = 0; place < jobs.size(); place++) {
@@ -50,7 +54,12 @@ class WaitsTest {
         List<Wait> waits = writer.waits(rig, place);
         assertThat(seconds(waits)).isEqualTo(gaps(jobs.get(place), free));
         assertThat(waits).isSortedAccordingTo((a, b) -> a.span().start() - b.span().start());
+        assertThat(all.get(jobs.get(place).job())).isEqualTo(waits);
         for (Wait wait : waits) {
+          assertThat(wait.rigs())
+              .as("where the kit is that is waited for")
+              .containsExactlyInAnyOrderElementsOf(
+                  rigsWithPieces(batch, plan, plan.rigs().get(rig).rig(), wait));
           check(batch, plan, jobs.get(place), wait);
         }
       }
@@ -128,6 +137,39 @@ class WaitsTest {
           .anyMatch(
               rig -> rig.jobs().stream().anyMatch(one -> one.whole().end() > wait.span().start()));
     }
+  }
+
+  /** Where each piece of the kit was at first and whenever a job began; other rigs only. */
+  private static Set<String> rigsWithPieces(Batch batch, Plan plan, String own, Wait wait) {
+    Set<String> rigs = new TreeSet<>();
+    for (String kit : wait.kits()) {
+      for (KitUnit unit : batch.floor().kit(kit).orElseThrow().units()) {
+        rigs.add(placeAt(plan, unit, wait.span().start()));
+        plan.rigs().stream()
+            .flatMap(rig -> rig.jobs().stream())
+            .mapToInt(job -> job.whole().start())
+            .filter(start -> start > wait.span().start() && start < wait.span().end())
+            .forEach(start -> rigs.add(placeAt(plan, unit, start)));
+      }
+    }
+    rigs.removeIf(place -> place.equals(own) || batch.floor().rig(place).isEmpty());
+    return rigs;
+  }
+
+  private static String placeAt(Plan plan, KitUnit unit, int second) {
+    String place = unit.place();
+    int since = -1;
+    for (RigPlan rig : plan.rigs()) {
+      for (PlannedJob job : rig.jobs()) {
+        boolean takes = job.kit().stream().anyMatch(use -> use.unit().equals(unit.id()));
+        int start = job.whole().start();
+        if (takes && start <= second && start > since) {
+          since = start;
+          place = rig.rig();
+        }
+      }
+    }
+    return place;
   }
 
   /** Some other rig fetches the kit from this one. */

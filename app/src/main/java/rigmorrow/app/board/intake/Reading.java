@@ -9,6 +9,7 @@ import rigmorrow.data.Formats;
 import rigmorrow.data.InputFile;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.InputProblem;
+import rigmorrow.data.shot.FewerPeople;
 import rigmorrow.data.shot.SmallSizes;
 import rigmorrow.data.shottable.ShotTableOptions;
 import rigmorrow.data.shottable.ShotTableReading;
@@ -90,6 +91,7 @@ public record Reading(
     String note = Counted.of(list.jobs().size(), "job") + pins;
     List<String> notes = new ArrayList<>(List.of(note));
     notes.addAll(SmallSizes.linesOf(list));
+    notes.addAll(FewerPeople.linesOf(list));
     return new Reading(date, days, notes, List.of(), null, dated);
   }
 

@@ -70,7 +70,7 @@ public final class Names {
 
   /** A rig with its id, or the name of a shelf. */
   public String place(String place) {
-    return floor.rig(place).map(rig -> rig.name() + " (" + rig.id() + ")").orElse(place);
+    return floor.placeName(place);
   }
 
   /** What people call a kit. */

@@ -75,6 +75,19 @@ class WhatIfCommandTest {
   }
 
   @Test
+  void callsScenariosByTheirTitlesWhileItGoesOn() {
+    Ran ran =
+        Runner.onTerminal(
+            folder, "whatif", "scenarios.yaml", "days", "--steps", "200", "--out", "titles");
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(ran.err())
+        .contains("left; last: Another glass table, on 2026-03-0")
+        .contains("left; last: The floor as it is, on 2026-03-0")
+        .doesNotContain("last: turntable")
+        .doesNotContain("last: as-it-is");
+  }
+
+  @Test
   void printsTheDocumentThatItWrites() throws Exception {
     Ran ran = whatif("--out", "json", "--json", "--again", "--one-more", "--demand=-20,20");
     JsonNode json = ran.json();

@@ -167,7 +167,29 @@ public final class Comparison {
    *
    * @param damaged lines of their file that are no cells, though they should be
    */
-  public record Known(List<Cell> cells, int damaged) {}
+  public record Known(List<Cell> cells, int damaged) {
+    /**
+     * What there is to say of their file before a comparison begins; empty where all can be used.
+     */
+    public String note(Path file) {
+      return damaged == 0
+          ? ""
+          : Counted.of(damaged, "plan in %s is", "plans in %s are").formatted(file.getFileName())
+              + " damaged and lost. A comparison puts a copy of the file aside, uses the other"
+              + " plans and makes these anew.";
+    }
+  }
+
+  /**
+   * How many plans a file holds, of these scenarios or others: known at once, where finding those
+   * of these scenarios takes a while.
+   *
+   * @param file of the cells, or where they will be
+   * @throws InputException when the file is of another program or effort
+   */
+  int kept(Path file) throws IOException, InputException {
+    return Files.exists(file) ? CellFile.read(file, head()).cells().size() : 0;
+  }
 
   /**
    * The cells that are there from earlier runs, of these scenarios or others; none may go on
@@ -215,14 +237,16 @@ public final class Comparison {
    * Makes the plans that are not there yet, and keeps each before the next.
    *
    * @param file for the cells, in a folder that is there
-   * @return what came of it, whether or not the watch ended it early
+   * @return what came of it, whether or not the watch ended it early; nothing where that was before
+   *     anybody knew which plans are there already: then the file stays as it was
    * @throws InputException when the file is of another program or effort, or is damaged, or is
    *     being written to
    */
-  public Compared run(Path file, ComparisonWatch watch) throws IOException, InputException {
+  public Optional<Compared> run(Path file, ComparisonWatch watch)
+      throws IOException, InputException {
     Map<Cell.Key, String> byCell = names.of(run.tasks(), study.terms().pay(), watch::stopRequested);
     if (byCell.size() < plans()) {
-      return compared(List.of()); // Ended before any could begin; what is kept stays as it is.
+      return Optional.empty();
     }
     try (CellFile cells = CellFile.open(file, head())) {
       Keeping keeping = new Keeping(cells, wanted(cells.cells(), byCell), byCell, watch);
@@ -233,7 +257,7 @@ public final class Comparison {
         run.warmUp(keeping);
       }
       run.run(keeping.spared(), keeping);
-      return compared(keeping.cells());
+      return Optional.of(compared(keeping.cells()));
     }
   }
 

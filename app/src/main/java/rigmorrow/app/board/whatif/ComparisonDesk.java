@@ -15,6 +15,7 @@ import rigmorrow.app.planning.Cores;
 import rigmorrow.app.planning.CoresTakenException;
 import rigmorrow.app.report.Durations;
 import rigmorrow.app.whatif.Comparison;
+import rigmorrow.app.whatif.Estimate;
 import rigmorrow.app.whatif.RunSettings;
 import rigmorrow.data.InputFile;
 import rigmorrow.data.problem.InputException;
@@ -146,7 +147,8 @@ public final class ComparisonDesk implements AutoCloseable {
     Comparison comparison = maker.of(chosen.required(number).study(), days(), wanted);
     synchronized (lock) {
       requireIdle(); // One that has begun meanwhile writes to what would be read.
-      return Estimate.of(comparison, maker.kept(comparison));
+      Kept kept = maker.kept(comparison);
+      return Estimate.of(comparison, kept.cells(), kept.note());
     }
   }
 

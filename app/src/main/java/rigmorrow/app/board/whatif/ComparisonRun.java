@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -193,8 +194,8 @@ public final class ComparisonRun implements ComparisonWatch {
 
   private void run(Path file) {
     try {
-      Compared compared = comparison.run(file, this);
-      end(compared.whole() ? State.DONE : State.STOPPED, "");
+      Optional<Compared> compared = comparison.run(file, this);
+      end(compared.map(Compared::whole).orElse(false) ? State.DONE : State.STOPPED, "");
     } catch (InputException e) {
       end(State.FAILED, e.problems().get(0).line() + ".");
     } catch (IOException e) {

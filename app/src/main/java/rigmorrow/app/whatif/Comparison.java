@@ -257,12 +257,16 @@ public final class Comparison {
         run.warmUp(keeping);
       }
       run.run(keeping.spared(), keeping);
-      return Optional.of(compared(keeping.cells()));
+      return Optional.of(compared(keeping.cells(), there));
     }
   }
 
-  /** What came of it as far as it is. */
-  public Compared compared(List<Cell> cells) {
-    return new Compared(study, days, settings, new Cells(cells), plans(), program);
+  /**
+   * What came of it as far as it is.
+   *
+   * @param reused how many of the cells were there before it began
+   */
+  public Compared compared(List<Cell> cells, int reused) {
+    return new Compared(study, days, settings, new Cells(cells), plans(), reused, program);
   }
 }

@@ -118,6 +118,13 @@ class WhatIfCommandTest {
     Ran ran = whatif("--out", "on", "--report", "csv");
     assertThat(ran.exitCode()).isZero();
     assertThat(ran.err()).contains("7 of 18 plans were there already");
+    assertThat(oneLine(ran.out().substring(0, ran.out().indexOf("\n\n"))))
+        .contains("Weak evidence: with only 3 days intervals are too narrow.")
+        .contains("Used again: 7 of 18 plans were there already.")
+        .contains("Demand: only that of these days was planned; to see what paybacks depend on,")
+        .contains("plan other demands too (--demand).");
+    assertThat(whatif("--out", "on", "--report", "csv", "--json").json().path("plansThereBefore"))
+        .hasToString("18");
     List<String> after = Files.readAllLines(file);
     assertThat(after.subList(0, 9)).isEqualTo(whole.subList(0, 9));
     assertThat(keys(after)).containsExactlyInAnyOrderElementsOf(keys(whole)).hasSize(18);

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 import rigmorrow.app.files.RefusedException;
 import rigmorrow.app.report.Counted;
 import rigmorrow.app.whatif.plans.ComparisonWatch;
@@ -48,6 +50,9 @@ public final class Comparison {
   private final WhatIf run;
   private final PlanNames names;
   private final Map<String, String> titles;
+
+  /** Every cell with the name of its plan; null until somebody has asked. */
+  private volatile @Nullable Map<Cell.Key, String> plansByCell;
 
   /** The same with names that nobody else asks for. */
   public Comparison(Study study, List<Past> days, RunSettings settings, String program) {
@@ -129,9 +134,26 @@ public final class Comparison {
     return new RunHead(program, ProgramBuild.name(), settings.effortOfRun());
   }
 
-  /** Every cell with the name of its plan. */
-  private Map<Cell.Key, String> plansByCell() {
-    return names.of(run.tasks(), study.terms().pay(), () -> false);
+  /**
+   * Works out the names of all plans, unless that was done. Whatever needs them is quick
+   * afterwards, so whoever holds a lock that others wait for does this before.
+   */
+  public void namePlans() {
+    plansByCell(() -> false);
+  }
+
+  /**
+   * Every cell with the name of its plan.
+   *
+   * @param stop true ends it early, with the names there are by then
+   */
+  private Map<Cell.Key, String> plansByCell(BooleanSupplier stop) {
+    Map<Cell.Key, String> known = plansByCell;
+    if (known == null) {
+      known = names.of(run.tasks(), study.terms().pay(), stop);
+      plansByCell = known.size() < plans() ? null : known;
+    }
+    return known;
   }
 
   /**
@@ -156,7 +178,7 @@ public final class Comparison {
 
   /** How many plans are to be made. */
   private int left(List<Cell> known) {
-    Map<Cell.Key, String> byCell = plansByCell();
+    Map<Cell.Key, String> byCell = plansByCell(() -> false);
     Set<String> missing = new HashSet<>(byCell.values());
     known.forEach(cell -> missing.remove(byCell.get(cell.key())));
     return missing.size();
@@ -203,7 +225,7 @@ public final class Comparison {
       return new Known(List.of(), 0);
     }
     KeptCells kept = CellFile.read(file, head());
-    return new Known(wanted(kept.cells(), plansByCell()), kept.damaged());
+    return new Known(wanted(kept.cells(), plansByCell(() -> false)), kept.damaged());
   }
 
   /**
@@ -244,7 +266,7 @@ public final class Comparison {
    */
   public Optional<Compared> run(Path file, ComparisonWatch watch)
       throws IOException, InputException {
-    Map<Cell.Key, String> byCell = names.of(run.tasks(), study.terms().pay(), watch::stopRequested);
+    Map<Cell.Key, String> byCell = plansByCell(watch::stopRequested);
     if (byCell.size() < plans()) {
       return Optional.empty();
     }

@@ -17,7 +17,7 @@ import rigmorrow.model.shot.ShotList;
  */
 public record PlanStamp(String words, String note) {
   /** As much of a note as has room in the margin of a page. */
-  private static final int SHORT_NOTE = 45;
+  private static final int SHORT_NOTE = 40;
 
   private static final DateTimeFormatter MINUTE =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -17,9 +18,11 @@ import picocli.CommandLine.Spec;
 import rigmorrow.app.report.Json;
 import rigmorrow.app.terminal.ExitCodes;
 import rigmorrow.app.terminal.Session;
+import rigmorrow.app.terminal.Text;
 import rigmorrow.app.whatif.Compared;
 import rigmorrow.app.whatif.Comparing;
 import rigmorrow.app.whatif.Comparison;
+import rigmorrow.app.whatif.Estimate;
 import rigmorrow.app.whatif.PastDays;
 import rigmorrow.app.whatif.RunSettings;
 import rigmorrow.app.whatif.WhatIfDemo;
@@ -150,8 +153,8 @@ final class WhatIfCommand implements Callable<Integer> {
       return dryRun(comparison, target, folder);
     }
     folder.refuseOthers(overwrite);
-    Compared compared = new Comparing(session).run(comparison, folder.cells());
-    return tell(compared, target, folder);
+    Optional<Compared> compared = new Comparing(session).run(comparison, folder.cells());
+    return compared.isPresent() ? tell(compared.get(), target, folder) : ExitCodes.DONE;
   }
 
   private void checkFiles() {
@@ -193,17 +196,22 @@ final class WhatIfCommand implements Callable<Integer> {
     }
   }
 
-  private int dryRun(Comparison comparison, Path target, ReportFolder folder) {
+  private int dryRun(Comparison comparison, Path target, ReportFolder folder)
+      throws IOException, InputException {
+    Estimate estimate =
+        overwrite
+            ? Estimate.of(comparison, List.of(), "")
+            : Comparing.estimate(comparison, folder.cellsFile());
     String where = "would write to " + target + ": " + String.join(", ", folder.names());
     if (common.json) {
       var document = Json.document().put("dryRun", true).put("out", target.toString());
-      session.print(List.of(Json.text(document.put("plans", comparison.plans()))));
+      document.put("plans", estimate.plans()).put("plansThere", estimate.known());
+      estimate.seconds().ifPresent(seconds -> document.put("secondsLeft", seconds));
+      session.print(List.of(Json.text(document)));
     } else {
-      session.print(
-          List.of(
-              "would make " + comparison.inWords(),
-              where,
-              "dry run: nothing was planned or written"));
+      String sentence = "would take " + estimate.sentence();
+      session.print(Text.wrap("", "  ", sentence, session.console().columns()));
+      session.print(List.of(where, "dry run: nothing was planned or written"));
     }
     return ExitCodes.DONE;
   }

@@ -2,7 +2,11 @@ package rigmorrow.app.whatif;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import rigmorrow.app.report.Counted;
+import rigmorrow.model.comparison.Payoff;
+import rigmorrow.model.comparison.ScenarioResult;
 import rigmorrow.model.floor.Costs;
 import rigmorrow.model.money.CrewPay;
 import rigmorrow.model.money.MoneyTerms;
@@ -11,7 +15,90 @@ import rigmorrow.model.money.MoneyTerms;
 public final class Assumptions {
   private static final int FEW_DAYS = 10;
 
+  /** How other demands are planned with the command, as a request. */
+  public static final String OTHER_DEMANDS = "plan other demands too (--demand)";
+
   private Assumptions() {}
+
+  /**
+   * What a reader has to know before the answers: how little they rest on, which plans are not of
+   * this run, and which demands were planned; a sentence each.
+   *
+   * @param otherDemands how other demands are planned, as a request
+   */
+  public static List<String> first(Compared compared, String otherDemands) {
+    List<String> all = new ArrayList<>();
+    int days = compared.days().size();
+    if (days < FEW_DAYS) {
+      all.add("Weak evidence: with only " + Counted.of(days, "day") + " intervals are too narrow.");
+    }
+    if (compared.reused() > 0) {
+      int made = compared.cells().all().size();
+      String how =
+          compared.settings().time() == null
+              ? ""
+              : "; time stopped them, on a machine that may have been slower or faster then";
+      all.add(
+          "Used again: "
+              + (compared.reused() == made ? "all " : compared.reused() + " of ")
+              + Counted.of(made, "plan")
+              + (compared.reused() == 1 ? " was" : " were")
+              + " there already"
+              + how
+              + ".");
+    }
+    if (!compared.study().scenarios().isEmpty()) {
+      all.add(
+          compared.settings().demandPercents().isEmpty()
+              ? "Demand: only that of these days was planned; to see what paybacks depend on, "
+                  + otherDemands
+                  + "."
+              : demands(compared));
+    }
+    return all;
+  }
+
+  /** For which scenarios the answer is another under another demand. */
+  private static String demands(Compared compared) {
+    String planned =
+        "Demand: "
+            + compared.settings().demandPercents().stream()
+                .sorted()
+                .map(FigureText::demand)
+                .collect(Collectors.joining(", "))
+            + " were planned too";
+    List<String> judged = new ArrayList<>();
+    List<String> other = new ArrayList<>();
+    for (ScenarioResult result : compared.results()) {
+      if (compared.hasMoney() && result.payoff().isPresent()) {
+        String title = result.scenario().title();
+        judged.add(title);
+        if (verdicts(compared, result).size() > 1) {
+          other.add(title);
+        }
+      }
+    }
+    if (judged.isEmpty()) {
+      return planned + ".";
+    }
+    return planned
+        + (other.isEmpty()
+            ? "; the answer stays the same for each scenario, though its figures may not."
+            : "; the answer changes with demand for "
+                + other.size()
+                + " of "
+                + Counted.of(judged.size(), "scenario")
+                + ": "
+                + String.join(", ", other)
+                + ".");
+  }
+
+  private static Set<Payoff.Verdict> verdicts(Compared compared, ScenarioResult result) {
+    return compared.byDemand(result.scenario()).values().stream()
+        .flatMap(one -> one.payoff().stream())
+        .map(Payoff::verdict)
+        .collect(Collectors.toSet());
+  }
 
   /** Sentences for the end of a report. */
   public static List<String> of(Compared compared) {

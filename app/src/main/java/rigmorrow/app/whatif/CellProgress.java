@@ -44,13 +44,12 @@ final class CellProgress implements ComparisonWatch {
     // Until there is something to keep, a signal may end the program at once.
     session.stop().searchBegins();
     line.draw(
-        "%d of %d plans, %s left; last: %s on %s"
+        "%d of %d plans, %s left; last: %s"
             .formatted(
                 progress.done(),
                 progress.all(),
                 Durations.left(progress.left().toSeconds()),
-                cell.key().scenario(),
-                cell.key().batch()));
+                comparison.inWords(cell.key())));
   }
 
   @Override

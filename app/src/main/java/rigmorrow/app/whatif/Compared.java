@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rigmorrow.model.check.Require;
 import rigmorrow.model.comparison.Cells;
 import rigmorrow.model.comparison.ScenarioResult;
 import rigmorrow.model.comparison.SmallChange;
@@ -26,15 +27,24 @@ import rigmorrow.solver.whatif.Past;
  * @param settings how
  * @param cells what came out
  * @param all cells there are when it is finished
+ * @param reused cells that were there before this comparison began, 0 to all of them
  * @param program name and version
  */
 public record Compared(
-    Study study, List<Past> days, RunSettings settings, Cells cells, int all, String program) {
+    Study study,
+    List<Past> days,
+    RunSettings settings,
+    Cells cells,
+    int all,
+    int reused,
+    String program) {
   private static final Scenario AGAIN =
       new Scenario(Scenario.AGAIN, "The floor as it is, other seeds", List.of(), null);
 
   public Compared {
     days = List.copyOf(days);
+    Require.that(
+        reused >= 0 && reused <= cells.all().size(), "reused", reused, "0 to the cells there are");
   }
 
   /** Everything that is compared, the floor as it is first. */

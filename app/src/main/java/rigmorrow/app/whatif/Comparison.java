@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 import rigmorrow.app.files.RefusedException;
 import rigmorrow.app.report.Counted;
 import rigmorrow.app.whatif.plans.ComparisonWatch;
@@ -48,6 +50,9 @@ public final class Comparison {
   private final WhatIf run;
   private final PlanNames names;
   private final Map<String, String> titles;
+
+  /** Every cell with the name of its plan; null until somebody has asked. */
+  private volatile @Nullable Map<Cell.Key, String> plansByCell;
 
   /** The same with names that nobody else asks for. */
   public Comparison(Study study, List<Past> days, RunSettings settings, String program) {
@@ -129,9 +134,26 @@ public final class Comparison {
     return new RunHead(program, ProgramBuild.name(), settings.effortOfRun());
   }
 
-  /** Every cell with the name of its plan. */
-  private Map<Cell.Key, String> plansByCell() {
-    return names.of(run.tasks(), study.terms().pay(), () -> false);
+  /**
+   * Works out the names of all plans, unless that was done. Whatever needs them is quick
+   * afterwards, so whoever holds a lock that others wait for does this before.
+   */
+  public void namePlans() {
+    plansByCell(() -> false);
+  }
+
+  /**
+   * Every cell with the name of its plan.
+   *
+   * @param stop true ends it early, with the names there are by then
+   */
+  private Map<Cell.Key, String> plansByCell(BooleanSupplier stop) {
+    Map<Cell.Key, String> known = plansByCell;
+    if (known == null) {
+      known = names.of(run.tasks(), study.terms().pay(), stop);
+      plansByCell = known.size() < plans() ? null : known;
+    }
+    return known;
   }
 
   /**
@@ -156,7 +178,7 @@ public final class Comparison {
 
   /** How many plans are to be made. */
   private int left(List<Cell> known) {
-    Map<Cell.Key, String> byCell = plansByCell();
+    Map<Cell.Key, String> byCell = plansByCell(() -> false);
     Set<String> missing = new HashSet<>(byCell.values());
     known.forEach(cell -> missing.remove(byCell.get(cell.key())));
     return missing.size();
@@ -167,7 +189,29 @@ public final class Comparison {
    *
    * @param damaged lines of their file that are no cells, though they should be
    */
-  public record Known(List<Cell> cells, int damaged) {}
+  public record Known(List<Cell> cells, int damaged) {
+    /**
+     * What there is to say of their file before a comparison begins; empty where all can be used.
+     */
+    public String note(Path file) {
+      return damaged == 0
+          ? ""
+          : Counted.of(damaged, "plan in %s is", "plans in %s are").formatted(file.getFileName())
+              + " damaged and lost. A comparison puts a copy of the file aside, uses the other"
+              + " plans and makes these anew.";
+    }
+  }
+
+  /**
+   * How many plans a file holds, of these scenarios or others: known at once, where finding those
+   * of these scenarios takes a while.
+   *
+   * @param file of the cells, or where they will be
+   * @throws InputException when the file is of another program or effort
+   */
+  int kept(Path file) throws IOException, InputException {
+    return Files.exists(file) ? CellFile.read(file, head()).cells().size() : 0;
+  }
 
   /**
    * The cells that are there from earlier runs, of these scenarios or others; none may go on
@@ -181,7 +225,7 @@ public final class Comparison {
       return new Known(List.of(), 0);
     }
     KeptCells kept = CellFile.read(file, head());
-    return new Known(wanted(kept.cells(), plansByCell()), kept.damaged());
+    return new Known(wanted(kept.cells(), plansByCell(() -> false)), kept.damaged());
   }
 
   /**
@@ -215,14 +259,16 @@ public final class Comparison {
    * Makes the plans that are not there yet, and keeps each before the next.
    *
    * @param file for the cells, in a folder that is there
-   * @return what came of it, whether or not the watch ended it early
+   * @return what came of it, whether or not the watch ended it early; nothing where that was before
+   *     anybody knew which plans are there already: then the file stays as it was
    * @throws InputException when the file is of another program or effort, or is damaged, or is
    *     being written to
    */
-  public Compared run(Path file, ComparisonWatch watch) throws IOException, InputException {
-    Map<Cell.Key, String> byCell = names.of(run.tasks(), study.terms().pay(), watch::stopRequested);
+  public Optional<Compared> run(Path file, ComparisonWatch watch)
+      throws IOException, InputException {
+    Map<Cell.Key, String> byCell = plansByCell(watch::stopRequested);
     if (byCell.size() < plans()) {
-      return compared(List.of()); // Ended before any could begin; what is kept stays as it is.
+      return Optional.empty();
     }
     try (CellFile cells = CellFile.open(file, head())) {
       Keeping keeping = new Keeping(cells, wanted(cells.cells(), byCell), byCell, watch);
@@ -233,12 +279,16 @@ public final class Comparison {
         run.warmUp(keeping);
       }
       run.run(keeping.spared(), keeping);
-      return compared(keeping.cells());
+      return Optional.of(compared(keeping.cells(), there));
     }
   }
 
-  /** What came of it as far as it is. */
-  public Compared compared(List<Cell> cells) {
-    return new Compared(study, days, settings, new Cells(cells), plans(), program);
+  /**
+   * What came of it as far as it is.
+   *
+   * @param reused how many of the cells were there before it began
+   */
+  public Compared compared(List<Cell> cells, int reused) {
+    return new Compared(study, days, settings, new Cells(cells), plans(), reused, program);
   }
 }

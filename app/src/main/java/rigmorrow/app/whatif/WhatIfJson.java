@@ -32,6 +32,7 @@ public final class WhatIfJson {
             .put("seeds", compared.settings().seeds())
             .put("plans", compared.cells().all().size())
             .put("plansInAll", compared.all())
+            .put("plansThereBefore", compared.reused())
             .put("plansThatBreakRules", compared.broken())
             .put("workingDaysPerYear", compared.study().terms().workingDaysPerYear());
     ArrayNode days = document.putArray("days");

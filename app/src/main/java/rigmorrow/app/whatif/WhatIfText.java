@@ -39,6 +39,8 @@ public final class WhatIfText {
       lines.add(
           console.warning(Counted.of(compared.broken(), "plan") + " break rules that must hold."));
     }
+    Assumptions.first(compared, Assumptions.OTHER_DEMANDS)
+        .forEach(sentence -> lines.addAll(Text.wrap("", "  ", sentence, console.columns())));
     ResultSentences sentences =
         new ResultSentences(compared.costs().currency(), compared.hasMoney());
     for (ScenarioResult result : results) {

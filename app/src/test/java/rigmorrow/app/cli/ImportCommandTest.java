@@ -1,5 +1,6 @@
 package rigmorrow.app.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -75,6 +76,36 @@ class ImportCommandTest {
     Ran wrong = run("old.csv", "--charset", "dansk");
     assertThat(wrong.exitCode()).isEqualTo(2);
     assertThat(wrong.err()).contains("no character set is called 'dansk'");
+  }
+
+  /** As above: in Windows-1252 the heading of the weight would be another, and one no one knows. */
+  @Test
+  void readsSizesInTheCharacterSetThatIsNamedForTheListOrForThem() throws IOException {
+    Charset old = Charset.forName("ibm850");
+    String sizes = "Article;Vægt (kg)\n00418;0,9\n00417;1,3\n";
+    Files.write(folder.resolve("old-sizes.csv"), sizes.getBytes(old));
+    Files.write(folder.resolve("old-list.csv"), DANISH.replace("Længde", "Laengde").getBytes(old));
+    assertThat(filled("old-list.csv", "old-sizes.csv", "--charset", "ibm850")).isEqualTo(1);
+    assertThat(filled("dansk.csv", "old-sizes.csv", "--sizes-charset", "ibm850")).isEqualTo(1);
+    Files.write(folder.resolve("new-sizes.csv"), sizes.getBytes(UTF_8));
+    assertThat(
+            filled(
+                "old-list.csv", "new-sizes.csv", "--charset", "ibm850", "--sizes-charset", "utf-8"))
+        .isEqualTo(1);
+    Ran found = run("dansk.csv", "--sizes", "old-sizes.csv");
+    assertThat(found.exitCode()).as("nobody can know it").isEqualTo(2);
+    Ran without = run("dansk.csv", "--sizes-charset", "ibm850");
+    assertThat(without.exitCode()).isEqualTo(2);
+    assertThat(without.err()).contains("--sizes FILE with it");
+  }
+
+  /** How many values the sizes fill in. */
+  private static int filled(String list, String sizes, String... more) {
+    List<String> options = new ArrayList<>(List.of("--sizes", sizes, "--json"));
+    options.addAll(List.of(more));
+    Ran ran = run(list, options.toArray(String[]::new));
+    assertThat(ran.exitCode()).as(ran.err() + ran.out()).isZero();
+    return ran.json().at("/sizes/filled").asInt();
   }
 
   /** It is known, but it only guesses at what it reads, and nothing can be written in it. */

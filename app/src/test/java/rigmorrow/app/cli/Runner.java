@@ -51,7 +51,19 @@ final class Runner {
     return run(folder, CLOCK, true, arguments);
   }
 
+  /** The same where it was asked to stop before it began. */
+  static Ran stopped(Path folder, String... arguments) {
+    EarlyStop stop = new EarlyStop();
+    stop.request();
+    return run(folder, CLOCK, false, stop, arguments);
+  }
+
   static Ran run(Path folder, Clock clock, boolean terminal, String... arguments) {
+    return run(folder, clock, terminal, new EarlyStop(), arguments);
+  }
+
+  private static Ran run(
+      Path folder, Clock clock, boolean terminal, EarlyStop stop, String... arguments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Console console =
@@ -62,7 +74,7 @@ final class Runner {
             terminal,
             terminal,
             terminal);
-    Session session = new Session(console, new EarlyStop(), clock, folder);
+    Session session = new Session(console, stop, clock, folder);
     int exitCode =
         RigmorrowCommand.run(List.of(arguments), session, () -> new String[] {"rigmorrow test"});
     return new Ran(exitCode, out.toString(UTF_8), err.toString(UTF_8));

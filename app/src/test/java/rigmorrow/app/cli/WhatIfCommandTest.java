@@ -75,6 +75,19 @@ class WhatIfCommandTest {
   }
 
   @Test
+  void callsScenariosByTheirTitlesWhileItGoesOn() {
+    Ran ran =
+        Runner.onTerminal(
+            folder, "whatif", "scenarios.yaml", "days", "--steps", "200", "--out", "titles");
+    assertThat(ran.exitCode()).as(ran.err()).isZero();
+    assertThat(ran.err())
+        .contains("left; last: Another glass table, on 2026-03-0")
+        .contains("left; last: The floor as it is, on 2026-03-0")
+        .doesNotContain("last: turntable")
+        .doesNotContain("last: as-it-is");
+  }
+
+  @Test
   void printsTheDocumentThatItWrites() throws Exception {
     Ran ran = whatif("--out", "json", "--json", "--again", "--one-more", "--demand=-20,20");
     JsonNode json = ran.json();
@@ -105,6 +118,13 @@ class WhatIfCommandTest {
     Ran ran = whatif("--out", "on", "--report", "csv");
     assertThat(ran.exitCode()).isZero();
     assertThat(ran.err()).contains("7 of 18 plans were there already");
+    assertThat(oneLine(ran.out().substring(0, ran.out().indexOf("\n\n"))))
+        .contains("Weak evidence: with only 3 days intervals are too narrow.")
+        .contains("Used again: 7 of 18 plans were there already.")
+        .contains("Demand: only that of these days was planned; to see what paybacks depend on,")
+        .contains("plan other demands too (--demand).");
+    assertThat(whatif("--out", "on", "--report", "csv", "--json").json().path("plansThereBefore"))
+        .hasToString("18");
     List<String> after = Files.readAllLines(file);
     assertThat(after.subList(0, 9)).isEqualTo(whole.subList(0, 9));
     assertThat(keys(after)).containsExactlyInAnyOrderElementsOf(keys(whole)).hasSize(18);
@@ -231,9 +251,81 @@ class WhatIfCommandTest {
     Ran ran = whatif("--out", "dry", "--dry-run", "--seeds", "3");
     assertThat(ran.exitCode()).isZero();
     assertThat(ran.out())
-        .contains("would make 54 plans of 200 steps on one core")
+        .contains("would take 54 plans of 200 steps on one core")
         .contains("nothing was planned or written");
     assertThat(folder.resolve("dry")).doesNotExist();
+  }
+
+  /** One line, however wide it was printed. */
+  private static String oneLine(String text) {
+    return text.replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void aDryRunLeavesOutWhatIsThereAlready() throws Exception {
+    whatif("--out", "partly", "--report", "csv");
+    Path file = folder.resolve("partly/cells.csv");
+    List<String> whole = Files.readAllLines(file);
+    Files.writeString(file, String.join("\n", whole.subList(0, 2 + 7)) + "\n");
+    String before = Files.readString(file);
+    Ran dry = whatif("--out", "partly", "--dry-run");
+    assertThat(dry.exitCode()).as(dry.err()).isZero();
+    assertThat(oneLine(dry.out()))
+        .contains("would take 18 plans of 200 steps on one core: 6 floors and demands on 3 days")
+        .containsPattern(
+            "Of 18 plans 7 are there already; to make the other 11 takes about \\d+ s\\.");
+    assertThat(dry.out().lines().limit(3)).allMatch(line -> Text.columns(line) <= 80);
+    JsonNode json = whatif("--out", "partly", "--dry-run", "--json").json();
+    assertThat(json.path("plansThere").asInt()).isEqualTo(7);
+    assertThat(json.path("secondsLeft").isIntegralNumber()).isTrue();
+    assertThat(oneLine(whatif("--out", "partly", "--dry-run", "--overwrite").out()))
+        .doesNotContain("already")
+        .contains("How long a plan of so many steps takes is known after the first.");
+    assertThat(file).hasContent(before);
+    Files.write(file, whole);
+    assertThat(oneLine(whatif("--out", "partly", "--dry-run").out()))
+        .contains("All of them are there already, so nothing is left to plan.");
+    Ran other =
+        Runner.run(
+            folder,
+            "whatif",
+            "scenarios.yaml",
+            "days",
+            "--out",
+            "partly",
+            "--dry-run",
+            "--steps",
+            "99");
+    assertThat(other.exitCode()).isEqualTo(2);
+    assertThat(other.err()).contains("effort: ").contains("or another --out");
+  }
+
+  @Test
+  void saysThatPlansStayWhenItIsStoppedBeforeTheyAreLookedThrough() throws Exception {
+    whatif("--out", "early", "--report", "csv");
+    Path summary = folder.resolve("early/summary.csv");
+    List<String> cells = cells("early");
+    String before = Files.readString(summary);
+    Ran ran =
+        Runner.stopped(
+            folder,
+            "whatif",
+            "scenarios.yaml",
+            "days",
+            "--steps",
+            "200",
+            "--out",
+            "early",
+            "--report",
+            "csv");
+    assertThat(ran.exitCode()).isZero();
+    assertThat(ran.err())
+        .contains(
+            "stopped early, before it was known which plans are there already: 18 plans in"
+                + " cells.csv are kept; the same command goes on from there")
+        .doesNotContain("0 of 18");
+    assertThat(cells("early")).isEqualTo(cells);
+    assertThat(summary).hasContent(before);
   }
 
   @ParameterizedTest
@@ -260,7 +352,7 @@ class WhatIfCommandTest {
     // 6 floors under so many demands and the usual one, on 3 days with 100 seeds.
     String most = demands(54);
     Ran ran = whatif("--out", "large", "--dry-run", "--seeds", "100", most);
-    assertThat(ran.out()).contains("would make 99000 plans");
+    assertThat(ran.out()).contains("would take 99000 plans");
     Ran more = whatif("--out", "large", "--dry-run", "--seeds", "100", demands(55));
     assertThat(more.exitCode()).isEqualTo(2);
     assertThat(more.err())
@@ -317,7 +409,7 @@ class WhatIfCommandTest {
         .contains("scenarios.yaml and 30 past days in days")
         .contains("then: rigmorrow whatif demo/scenarios.yaml demo/days --out demo");
     Ran dry = Runner.run(folder, "whatif", "demo/scenarios.yaml", "demo/days", "--dry-run");
-    assertThat(dry.out()).contains("would make 150 plans of 2 s on one core");
+    assertThat(dry.out()).contains("would take 150 plans of 2 s on one core");
     assertThat(Runner.run(folder, "whatif", "--demo", "--write-only", "--out", "demo").exitCode())
         .isZero();
     Path list = folder.resolve("demo/days/2025-03-05/shot-list.csv");

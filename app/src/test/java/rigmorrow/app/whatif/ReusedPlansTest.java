@@ -87,7 +87,7 @@ class ReusedPlansTest {
   private Told told(Comparison comparison) throws Exception {
     Told told = new Told();
     List<Cell> before = comparison.known(file).cells();
-    assertThat(comparison.run(file, told).whole()).isTrue();
+    assertThat(comparison.run(file, told).orElseThrow().whole()).isTrue();
     assertThat(told.known).isEqualTo(before);
     return told;
   }
@@ -127,7 +127,7 @@ class ReusedPlansTest {
     Comparison comparison = comparison(study(other, LESS), DAYS, STEPS);
     Told told = told(comparison);
     assertThat(told.progress).isEmpty();
-    assertThat(comparison.compared(told.known).results())
+    assertThat(comparison.compared(told.known, 9).results())
         .extracting(result -> result.scenario().name())
         .containsExactly("other", "less");
   }
@@ -173,7 +173,7 @@ class ReusedPlansTest {
         .containsExactly("one 4/9", "twin 5/9", "one 6/9", "twin 7/9", "twin 8/9", "one 9/9");
     assertThat(rows()).isEqualTo(12);
     Comparison again = comparison(study(one, twin), DAYS, STEPS);
-    Compared compared = again.compared(again.known(file).cells());
+    Compared compared = again.compared(again.known(file).cells(), 9);
     for (Past day : DAYS) {
       assertThat(
               compared.cells().all().stream()

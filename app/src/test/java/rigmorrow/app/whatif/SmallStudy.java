@@ -90,7 +90,7 @@ public final class SmallStudy {
             return false;
           }
         });
-    return new Compared(study, days, settings, new Cells(cells), cells.size(), "rigmorrow test");
+    return new Compared(study, days, settings, new Cells(cells), cells.size(), 0, "rigmorrow test");
   }
 
   /** Settings that stop by steps, on two cores. */

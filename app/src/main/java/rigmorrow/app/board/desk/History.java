@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.time.Clock;
-import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -215,7 +214,7 @@ final class History implements AutoCloseable {
   BoardState.Handed handed() {
     BoardState state = now.state();
     return new BoardState.Handed(
-        state, stamps.ofState(now.id(), step.revision(), state.at(), zone(state)));
+        state, stamps.ofState(now.id(), step.revision(), state.at(), state.batch(), state.plan()));
   }
 
   /**
@@ -226,13 +225,13 @@ final class History implements AutoCloseable {
    */
   BoardState.Handed handed(int number, boolean toPublish) {
     BoardState state = version(number).state();
-    ZoneId zone = zone(state);
+    Batch batch = state.batch();
+    Plan plan = state.plan();
     return new BoardState.Handed(
-        state, toPublish ? stamps.ofPublished(number, zone) : stamps.ofVersion(number, zone));
-  }
-
-  private static ZoneId zone(BoardState state) {
-    return state.batch().floor().zone();
+        state,
+        toPublish
+            ? stamps.ofPublished(number, batch, plan)
+            : stamps.ofVersion(number, batch, plan));
   }
 
   void published(int number) {

@@ -1,15 +1,12 @@
 package rigmorrow.app.board.desk;
 
 import java.time.Duration;
-import java.util.List;
-import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import rigmorrow.app.planning.BoundsFinder;
 import rigmorrow.app.planning.Cores;
+import rigmorrow.app.planning.Listeners;
 import rigmorrow.app.report.Counted;
 import rigmorrow.model.explain.Cost;
 import rigmorrow.model.plan.Orders;
@@ -24,12 +21,11 @@ import rigmorrow.solver.hand.Timed;
  * gone. Those who only look never wait.
  */
 final class Keeper implements AutoCloseable {
-  private static final Logger LOG = LoggerFactory.getLogger(Keeper.class);
   private static final Duration LAST_WAIT = Duration.ofSeconds(15);
 
   private final History history;
   private final BoundsFinder bounds = new BoundsFinder();
-  private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+  private final Listeners listeners = new Listeners("changes of the plan");
   private final Object lock = new Object();
   private final Cores cores = new Cores();
   private final Cores.Share share =
@@ -215,13 +211,7 @@ final class Keeper implements AutoCloseable {
 
   /** Tells everybody that something changed. Nobody is told while the history is held. */
   private void tell() {
-    for (Runnable listener : listeners) {
-      try {
-        listener.run();
-      } catch (RuntimeException e) {
-        LOG.warn("Somebody who asked to be told of changes could not be: {}", e.toString());
-      }
-    }
+    listeners.tell();
   }
 
   @Override

@@ -44,7 +44,7 @@ public final class VersionRoutes {
    * @param change of the board when it was looked at
    * @param whole false while its plan's bounds may still be found
    */
-  private record Seen(long change, boolean whole, String at, FiguresView figures) {}
+  private record Seen(long change, boolean whole, String at, String mark, FiguresView figures) {}
 
   /**
    * @param desk with the plans
@@ -177,7 +177,8 @@ public final class VersionRoutes {
                 version.note(),
                 version.at(),
                 desk.now().batch().floor().zone(),
-                published())
+                published(),
+                known.mark())
             .whole(),
         version.published(),
         known.figures());
@@ -201,6 +202,7 @@ public final class VersionRoutes {
             .atZone(state.batch().floor().zone())
             .format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);
     boolean whole = plan.bounds() != null || plan.figures().hard() > 0;
-    return new Seen(change, whole, at, Figures.of(state.batch(), plan));
+    String mark = PlanStamp.mark(state.batch(), plan);
+    return new Seen(change, whole, at, mark, Figures.of(state.batch(), plan));
   }
 }

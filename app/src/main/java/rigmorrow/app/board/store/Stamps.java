@@ -1,13 +1,19 @@
 package rigmorrow.app.board.store;
 
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
 import rigmorrow.app.runsheet.text.PlanStamp;
+import rigmorrow.model.plan.Plan;
+import rigmorrow.model.shot.Batch;
 
 /** What the papers of the plans in a store say of them. One thread at a time, like the store. */
 public final class Stamps {
   private final BoardStore store;
+
+  /** Marks by states: a state's schedule stays what it is, and is marked at every look. */
+  private final Map<Long, String> marks = new HashMap<>();
 
   /**
    * @param store with the versions
@@ -22,45 +28,61 @@ public final class Stamps {
    * @param state id of the state
    * @param revision of the board now
    * @param at when the state was made
+   * @param plan that is decoded of it
    */
-  public PlanStamp ofState(long state, long revision, Instant at, ZoneId zone) {
+  public PlanStamp ofState(long state, long revision, Instant at, Batch batch, Plan plan) {
     int published = store.published();
     return store.versions().stream()
         .filter(one -> one.state() == state)
         .max(
             Comparator.comparing((StoredVersion one) -> one.number() == published)
                 .thenComparing(StoredVersion::number))
-        .map(one -> stamp(one, published, zone))
-        .orElseGet(() -> PlanStamp.ofRevision(revision, at, zone, published));
+        .map(one -> stamp(one, published, batch, plan))
+        .orElseGet(
+            () ->
+                PlanStamp.ofRevision(
+                    revision, at, batch.floor().zone(), published, mark(state, batch, plan)));
   }
 
   /**
    * Of a version as things stand.
    *
+   * @param plan that is decoded of it
    * @throws IllegalArgumentException when there is no such version
    */
-  public PlanStamp ofVersion(int number, ZoneId zone) {
-    return ofVersion(number, store.published(), zone);
+  public PlanStamp ofVersion(int number, Batch batch, Plan plan) {
+    return ofVersion(number, store.published(), batch, plan);
   }
 
   /**
    * Of a version for files that are about to be published.
    *
+   * @param plan that is decoded of it
    * @throws IllegalArgumentException when there is no such version
    */
-  public PlanStamp ofPublished(int number, ZoneId zone) {
-    return ofVersion(number, number, zone);
+  public PlanStamp ofPublished(int number, Batch batch, Plan plan) {
+    return ofVersion(number, number, batch, plan);
   }
 
-  private PlanStamp ofVersion(int number, int published, ZoneId zone) {
+  private PlanStamp ofVersion(int number, int published, Batch batch, Plan plan) {
     return store.versions().stream()
         .filter(one -> one.number() == number)
         .findFirst()
-        .map(one -> stamp(one, published, zone))
+        .map(one -> stamp(one, published, batch, plan))
         .orElseThrow(() -> new IllegalArgumentException("There is no version " + number + "."));
   }
 
-  private static PlanStamp stamp(StoredVersion version, int published, ZoneId zone) {
-    return PlanStamp.ofVersion(version.number(), version.note(), version.at(), zone, published);
+  private PlanStamp stamp(StoredVersion version, int published, Batch batch, Plan plan) {
+    return PlanStamp.ofVersion(
+        version.number(),
+        version.note(),
+        version.at(),
+        batch.floor().zone(),
+        published,
+        mark(version.state(), batch, plan));
+  }
+
+  private String mark(long state, Batch batch, Plan plan) {
+    return marks.computeIfAbsent(state, id -> PlanStamp.mark(batch, plan));
   }
 }

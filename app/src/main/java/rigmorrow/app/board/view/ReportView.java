@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
  * The report of a comparison: the same sentences, figures and drawings as in its files.
  *
  * @param warnings what must be known before anything else; mostly none
+ * @param first what is to be known of the answers: how little they rest on, which plans are not of
+ *     this run, which demands were planned
  * @param savings what a day saves under each scenario; null where there is no money
  * @param luck how big luck alone is; empty where that was not asked
  * @param oneMore what small changes buy; null where that was not asked
@@ -16,6 +18,7 @@ public record ReportView(
     String title,
     String subtitle,
     List<String> warnings,
+    List<String> first,
     List<AnswerView> answers,
     @Nullable LanesView savings,
     FigureTableView figures,

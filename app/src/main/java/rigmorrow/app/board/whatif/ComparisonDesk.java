@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CopyOnWriteArrayList;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -13,9 +12,12 @@ import rigmorrow.app.board.scenario.ScenarioEdits;
 import rigmorrow.app.board.scenario.UsualChange;
 import rigmorrow.app.planning.Cores;
 import rigmorrow.app.planning.CoresTakenException;
+import rigmorrow.app.planning.Listeners;
 import rigmorrow.app.report.Durations;
 import rigmorrow.app.whatif.Comparison;
+import rigmorrow.app.whatif.Estimate;
 import rigmorrow.app.whatif.RunSettings;
+import rigmorrow.app.whatif.plans.PlanNames;
 import rigmorrow.data.InputFile;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.model.money.Investment;
@@ -34,7 +36,7 @@ public final class ComparisonDesk implements AutoCloseable {
   private final Chosen chosen;
   private final ComparisonMaker maker;
   private final Cores.Share share;
-  private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+  private final Listeners listeners = new Listeners("comparisons");
   private final Object lock = new Object();
   private volatile @Nullable ComparisonRun run;
   private long changes;
@@ -46,9 +48,18 @@ public final class ComparisonDesk implements AutoCloseable {
    * @param program name and version
    */
   public ComparisonDesk(@Nullable DaySource source, Path folder, Cores cores, String program) {
+    this(source, folder, cores, program, new PlanNames());
+  }
+
+  /**
+   * @param names of all plans. They take a while to work out, so nobody may wait for a lock of this
+   *     while that is done.
+   */
+  ComparisonDesk(
+      @Nullable DaySource source, Path folder, Cores cores, String program, PlanNames names) {
     ComparisonStore store = new ComparisonStore(folder);
     this.chosen = new Chosen(store);
-    this.maker = new ComparisonMaker(store, program);
+    this.maker = new ComparisonMaker(store, program, names);
     this.reading = new DayReading(source, this::restore, this::changed);
     this.share = cores.share(this::comparing, this::comparingSentence);
   }
@@ -144,9 +155,11 @@ public final class ComparisonDesk implements AutoCloseable {
   public Estimate estimate(long number, RunSettings wanted) throws InputException {
     requireIdle();
     Comparison comparison = maker.of(chosen.required(number).study(), days(), wanted);
+    maker.name(comparison);
     synchronized (lock) {
       requireIdle(); // One that has begun meanwhile writes to what would be read.
-      return Estimate.of(comparison, maker.kept(comparison));
+      Kept kept = maker.kept(comparison);
+      return Estimate.of(comparison, kept.cells(), kept.note());
     }
   }
 
@@ -157,7 +170,9 @@ public final class ComparisonDesk implements AutoCloseable {
    * @throws CoresTakenException while a search or a comparison runs
    */
   public void begin(long number, RunSettings wanted) throws InputException {
+    requireIdle();
     Comparison comparison = maker.of(chosen.required(number).study(), days(), wanted);
+    maker.name(comparison);
     Path file = maker.file(comparison);
     share.begin(
         () -> {
@@ -222,16 +237,24 @@ public final class ComparisonDesk implements AutoCloseable {
    * @param replaced number of those they are made of; null where any may be replaced
    */
   private void choose(ScenarioDocument next, @Nullable Long replaced) {
-    synchronized (lock) {
-      requireIdle();
-      if (replaced != null) {
-        chosen.fresh(replaced);
+    boolean taken = false;
+    while (!taken) {
+      RunSettings settings = chosen.settings();
+      Comparison comparison = maker.named(next.study(), days(), settings);
+      synchronized (lock) {
+        requireIdle();
+        if (replaced != null) {
+          chosen.fresh(replaced);
+        }
+        taken = settings.equals(chosen.settings()); // Else another comparison ran meanwhile.
+        if (taken) {
+          ComparisonMaker.Earlier earlier = maker.earlier(comparison);
+          chosen.choose(next, settings);
+          chosen.say(earlier.note());
+          run = earlier.run();
+          changes++;
+        }
       }
-      ComparisonMaker.Earlier earlier = maker.earlier(next.study(), days(), chosen.settings());
-      chosen.choose(next, chosen.settings());
-      chosen.say(earlier.note());
-      run = earlier.run();
-      changes++;
     }
     tell();
   }
@@ -242,7 +265,8 @@ public final class ComparisonDesk implements AutoCloseable {
     ScenarioDocument known = chosen.document();
     if (known != null) {
       try {
-        ComparisonMaker.Earlier earlier = maker.earlier(known.study(), days, chosen.settings());
+        ComparisonMaker.Earlier earlier =
+            maker.earlier(maker.named(known.study(), days, chosen.settings()));
         chosen.say(earlier.note());
         run = earlier.run();
       } catch (RuntimeException e) {
@@ -259,13 +283,7 @@ public final class ComparisonDesk implements AutoCloseable {
   }
 
   private void tell() {
-    for (Runnable listener : listeners) {
-      try {
-        listener.run();
-      } catch (RuntimeException e) {
-        LOG.warn("Somebody who asked to be told of comparisons could not be: {}", e.toString());
-      }
-    }
+    listeners.tell();
   }
 
   /** Ends a comparison with what is finished. */

@@ -20,14 +20,16 @@ import rigmorrow.solver.whatif.Past;
 final class ComparisonMaker {
   private final ComparisonStore store;
   private final String program;
-  private final PlanNames names = new PlanNames();
+  private final PlanNames names;
 
   /**
    * @param program name and version
+   * @param names of all plans
    */
-  ComparisonMaker(ComparisonStore store, String program) {
+  ComparisonMaker(ComparisonStore store, String program, PlanNames names) {
     this.store = store;
     this.program = program;
+    this.names = names;
   }
 
   /**
@@ -60,7 +62,20 @@ final class ComparisonMaker {
     }
   }
 
-  /** Its cells that are there from before; none of it may run meanwhile. */
+  /**
+   * Names the plans of a comparison where any may be there from before; else it is done when it
+   * runs. It takes a while where there are many days, so nobody may hold a lock meanwhile.
+   */
+  void name(Comparison comparison) {
+    if (Files.exists(file(comparison))) {
+      comparison.namePlans();
+    }
+  }
+
+  /**
+   * Its cells that are there from before; none of it may run meanwhile. Quick where its plans are
+   * named.
+   */
   Kept kept(Comparison comparison) {
     Path file = file(comparison);
     return Files.exists(file)
@@ -115,17 +130,31 @@ final class ComparisonMaker {
   record Earlier(@Nullable ComparisonRun run, String note) {}
 
   /**
-   * What earlier comparisons in the same way have left of the same plans, whatever else they had.
+   * A comparison whose plans are named, as {@link #name} does.
+   *
+   * @return null where there is nothing to compare, or too much
    */
-  Earlier earlier(Study study, List<Past> days, RunSettings settings) {
+  @Nullable Comparison named(Study study, List<Past> days, RunSettings settings) {
     if (nothing(study, settings)) {
-      return new Earlier(null, "");
+      return null;
     }
-    Comparison comparison;
     try {
-      comparison = new Comparison(study, days, settings, program, names);
+      Comparison comparison = new Comparison(study, days, settings, program, names);
+      name(comparison);
+      return comparison;
     } catch (RefusedException e) {
       // Too large with these settings, so there was none; others may be chosen before it begins.
+      return null;
+    }
+  }
+
+  /**
+   * What earlier comparisons in the same way have left of the same plans, whatever else they had.
+   *
+   * @param comparison null where there can have been none
+   */
+  Earlier earlier(@Nullable Comparison comparison) {
+    if (comparison == null) {
       return new Earlier(null, "");
     }
     Kept kept = kept(comparison);

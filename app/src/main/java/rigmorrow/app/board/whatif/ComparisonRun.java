@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -33,6 +34,7 @@ public final class ComparisonRun implements ComparisonWatch {
   private final @Nullable Thread thread;
   private volatile boolean stopped;
   private State state;
+  private int reused;
   private String failure = "";
   private String doing = "Plans from before are looked for";
   private long leftSeconds;
@@ -56,6 +58,7 @@ public final class ComparisonRun implements ComparisonWatch {
     this.comparison = comparison;
     this.changed = changed;
     this.cells.addAll(kept);
+    this.reused = kept.size();
     this.state = State.RUNNING;
     this.leftSeconds = comparison.secondsLeft(kept).orElse(-1);
     this.thread = new Thread(() -> run(file), "comparison");
@@ -71,6 +74,7 @@ public final class ComparisonRun implements ComparisonWatch {
     this.comparison = comparison;
     this.changed = () -> {};
     this.cells.addAll(kept);
+    this.reused = kept.size();
     this.state = kept.size() == comparison.plans() ? State.DONE : State.STOPPED;
     this.thread = null;
   }
@@ -106,7 +110,7 @@ public final class ComparisonRun implements ComparisonWatch {
 
   /** What came of it so far. */
   public synchronized Compared compared() {
-    return comparison.compared(List.copyOf(cells));
+    return comparison.compared(List.copyOf(cells), reused);
   }
 
   /** The report of what there is so far; it says little before any scenario can be told of. */
@@ -162,6 +166,7 @@ public final class ComparisonRun implements ComparisonWatch {
     synchronized (this) {
       cells.clear();
       cells.addAll(known);
+      reused = known.size();
       leftSeconds = comparison.secondsLeft(known).orElse(-1);
       doing = known.isEmpty() ? "The first plans are being made" : "The others are being made";
     }
@@ -193,8 +198,8 @@ public final class ComparisonRun implements ComparisonWatch {
 
   private void run(Path file) {
     try {
-      Compared compared = comparison.run(file, this);
-      end(compared.whole() ? State.DONE : State.STOPPED, "");
+      Optional<Compared> compared = comparison.run(file, this);
+      end(compared.map(Compared::whole).orElse(false) ? State.DONE : State.STOPPED, "");
     } catch (InputException e) {
       end(State.FAILED, e.problems().get(0).line() + ".");
     } catch (IOException e) {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import rigmorrow.app.files.FileFailures;
-import rigmorrow.app.report.Counted;
 import rigmorrow.app.whatif.Comparison;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.model.outcome.Cell;
@@ -48,12 +47,8 @@ record Kept(List<Cell> cells, State state, String fault) {
   static Kept read(Comparison comparison, Path file) {
     try {
       Comparison.Known known = comparison.known(file);
-      if (known.damaged() == 0) {
-        return new Kept(known.cells(), State.USABLE, "");
-      }
-      String lines = Counted.of(known.damaged(), "plan in %s is", "plans in %s are");
-      String fault = lines.formatted(file.getFileName()) + " damaged and lost.";
-      return new Kept(known.cells(), State.PARTLY_DAMAGED, fault);
+      State state = known.damaged() == 0 ? State.USABLE : State.PARTLY_DAMAGED;
+      return new Kept(known.cells(), state, known.note(file));
     } catch (InputException e) {
       String first = e.problems().get(0).line();
       String fault = file.getFileName() + " is damaged, " + first + ".";
@@ -81,11 +76,7 @@ record Kept(List<Cell> cells, State state, String fault) {
   String note() {
     return switch (state) {
       case USABLE -> "";
-      case OF_ANOTHER_BUILD -> fault;
-      case PARTLY_DAMAGED ->
-          fault
-              + " A comparison puts a copy of the file aside, uses the other plans and makes these"
-              + " anew.";
+      case OF_ANOTHER_BUILD, PARTLY_DAMAGED -> fault;
       case DAMAGED ->
           "The plans from before cannot be read. "
               + fault

@@ -35,6 +35,7 @@ public final class ReportViews {
         report.title(),
         report.subtitle(),
         report.warnings(),
+        report.first(),
         report.answers().stream().map(ReportViews::answer).toList(),
         lanesOrNull(report.savings()),
         table(report.figures()),

@@ -18,6 +18,7 @@ import rigmorrow.app.board.view.WhatIfView.ScenarioView;
 import rigmorrow.app.board.view.WhatIfView.ScenariosView;
 import rigmorrow.app.board.view.WhatIfView.SettingsView;
 import rigmorrow.app.report.Counted;
+import rigmorrow.app.whatif.Estimate;
 import rigmorrow.app.whatif.MoneyText;
 import rigmorrow.app.whatif.RunSettings;
 import rigmorrow.data.problem.InputProblem;

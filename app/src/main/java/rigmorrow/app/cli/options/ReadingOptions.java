@@ -49,7 +49,8 @@ public final class ReadingOptions {
       paramLabel = "NAME",
       converter = CharacterSet.class,
       description =
-          "Character set of a CSV file, such as windows-1252 or ibm850. Default: found in the file.")
+          "Character set of a CSV file, such as windows-1252 or ibm850; of the sizes too, where"
+              + " they are given no other. Default: found in the file.")
   private @Nullable Charset charset;
 
   @Option(
@@ -75,6 +76,15 @@ public final class ReadingOptions {
       converter = DecimalMark.class,
       description = "Decimal mark of the sizes: , or . Default: found in the numbers.")
   private @Nullable Character sizesDecimal;
+
+  @Option(
+      names = "--sizes-charset",
+      paramLabel = "NAME",
+      converter = CharacterSet.class,
+      description =
+          "Character set of the sizes, where it is another than --charset. Default: --charset, or"
+              + " found in the file.")
+  private @Nullable Charset sizesCharset;
 
   @Option(
       names = "--sizes-sheet",
@@ -116,14 +126,22 @@ public final class ReadingOptions {
   }
 
   private ShotListSource.@Nullable SizesSource sizesSource() {
-    TableOptions table = TableOptions.FIND.withDecimalMark(sizesDecimal).withSheet(sizesSheet);
+    TableOptions table =
+        TableOptions.FIND
+            .withDecimalMark(sizesDecimal)
+            .withCharset(sizesCharset)
+            .withSheet(sizesSheet);
     if (sizes == null && (preferSizes || !table.equals(TableOptions.FIND))) {
       String accepted = "--sizes FILE with it";
       throw new RefusedException(
           "an option about sizes without sizes; accepted: " + accepted,
           List.of(new InputProblem("", "command line", "--sizes", "", accepted)));
     }
-    return sizes == null ? null : new ShotListSource.SizesSource(sizes, table, preferSizes);
+    if (sizes == null) {
+      return null;
+    }
+    TableOptions whole = sizesCharset == null ? table.withCharset(charset) : table;
+    return new ShotListSource.SizesSource(sizes, whole, preferSizes);
   }
 
   /** Finds a character set by its name. */

@@ -1,15 +1,10 @@
 package rigmorrow.app.runsheet.text;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
-import java.util.HexFormat;
 import java.util.Locale;
 import rigmorrow.app.report.Counted;
-import rigmorrow.data.plan.PlanCsvWriter;
 import rigmorrow.model.plan.Plan;
 import rigmorrow.model.shot.Batch;
 import rigmorrow.model.shot.ShotList;
@@ -22,9 +17,7 @@ import rigmorrow.model.shot.ShotList;
  */
 public record PlanStamp(String words, String note) {
   /** As much of a note as has room in the margin of a page. */
-  private static final int SHORT_NOTE = 60;
-
-  private static final int MARK_BYTES = 4;
+  private static final int SHORT_NOTE = 40;
 
   private static final DateTimeFormatter MINUTE =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
@@ -40,15 +33,16 @@ public record PlanStamp(String words, String note) {
    * @param at when it was put by
    * @param zone of the floor
    * @param published number of the version that the crew works from; 0 for none
+   * @param mark of its schedule
    */
   public static PlanStamp ofVersion(
-      int number, String note, Instant at, ZoneId zone, int published) {
-    String words = "Version %d of the board, %s, put by %s";
+      int number, String note, Instant at, ZoneId zone, int published, String mark) {
+    String words = "Version %d of the board, %s, put by %s, plan %s";
     String state =
         number == published
             ? "published"
             : published == 0 ? "not published" : "not published: version " + published + " is";
-    return new PlanStamp(words.formatted(number, state, time(at, zone)), note);
+    return new PlanStamp(words.formatted(number, state, time(at, zone), mark), note);
   }
 
   /**
@@ -57,23 +51,23 @@ public record PlanStamp(String words, String note) {
    * @param at when it was made
    * @param zone of the floor
    * @param published number of the version that the crew works from; 0 for none
+   * @param mark of its schedule
    */
-  public static PlanStamp ofRevision(long revision, Instant at, ZoneId zone, int published) {
-    String words = "Not published: revision %d of the board, made %s";
+  public static PlanStamp ofRevision(
+      long revision, Instant at, ZoneId zone, int published, String mark) {
+    String words = "Not published: revision %d of the board, made %s, plan %s";
     String other = published == 0 ? "" : "; published is version " + published;
-    return new PlanStamp(words.formatted(revision, time(at, zone)) + other, "");
+    return new PlanStamp(words.formatted(revision, time(at, zone), mark) + other, "");
   }
 
   /** Of a plan in a file: the same plan has the same letters, whenever its papers are made. */
   public static PlanStamp ofPlan(Batch batch, Plan plan) {
-    try {
-      byte[] table =
-          PlanCsvWriter.write(plan, batch.shotList(), "").getBytes(StandardCharsets.UTF_8);
-      byte[] hash = MessageDigest.getInstance("SHA-256").digest(table);
-      return new PlanStamp("Plan " + HexFormat.of().formatHex(hash, 0, MARK_BYTES), "");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("SHA-256 is part of every Java", e);
-    }
+    return new PlanStamp("Plan " + mark(batch, plan), "");
+  }
+
+  /** Eight letters of a schedule, which two share only where they tell the crew the same. */
+  public static String mark(Batch batch, Plan plan) {
+    return ScheduleMark.of(batch, plan);
   }
 
   /** Of a paper that is made of a shot list, whatever is planned. */

@@ -10,6 +10,8 @@ import rigmorrow.app.print.Paper;
  * @param title what was asked
  * @param subtitle on what it rests, in short
  * @param warnings what must be known before anything else; mostly none
+ * @param first what is to be known of the answers: how little they rest on, which plans are not of
+ *     this run, which demands were planned
  * @param answers one for each scenario
  * @param savings what a day saves under each; null where there is no money
  * @param figures of all scenarios side by side
@@ -25,6 +27,7 @@ public record ReportDocument(
     String title,
     String subtitle,
     List<String> warnings,
+    List<String> first,
     List<Answer> answers,
     @Nullable LaneChart savings,
     FigureTable figures,
@@ -37,6 +40,7 @@ public record ReportDocument(
     boolean forPdf) {
   public ReportDocument {
     warnings = List.copyOf(warnings);
+    first = List.copyOf(first);
     answers = List.copyOf(answers);
     sections = List.copyOf(sections);
     assumptions = List.copyOf(assumptions);

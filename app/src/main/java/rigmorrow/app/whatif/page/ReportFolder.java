@@ -108,6 +108,11 @@ public final class ReportFolder {
   /** The file of the cells; its folder is made when it is not there. */
   public Path cells() throws IOException {
     Files.createDirectories(path);
+    return cellsFile();
+  }
+
+  /** The file of the cells, whether or not it is there. */
+  public Path cellsFile() {
     return path.resolve(CELLS);
   }
 

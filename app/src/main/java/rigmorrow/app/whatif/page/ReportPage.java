@@ -17,7 +17,10 @@ import rigmorrow.app.whatif.ResultSentences;
 import rigmorrow.model.comparison.Figure;
 import rigmorrow.model.comparison.ScenarioResult;
 
-/** Makes the report of a comparison. The same cells give the same bytes. */
+/**
+ * Makes the report of a comparison. The same cells, as many of them there before, give the same
+ * bytes.
+ */
 public final class ReportPage {
   private static final TemplateEngine TEMPLATES =
       TemplateEngine.createPrecompiled(null, ContentType.Html, null, "rigmorrow.app");
@@ -75,6 +78,7 @@ public final class ReportPage {
         compared.study().name(),
         subtitle(),
         warnings(),
+        Assumptions.first(compared, asked.demands()),
         results.stream().map(sections::answer).toList(),
         money && comparable ? charts.savings(results) : null,
         table(results),

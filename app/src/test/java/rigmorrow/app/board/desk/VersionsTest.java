@@ -123,28 +123,28 @@ class VersionsTest {
     Path sheets = folder.resolve(PublishedFolder.NAME).resolve("run-sheets.html");
     try (Desk desk = open()) {
       desk.keep(1, new Touch.LeaveOut(first(desk)));
-      String open = "Not published: revision 2 of the board, made 2026-03-17 16:00";
+      String mark = PlanStamp.mark(desk.now().batch(), desk.now().plan());
+      String open = "Not published: revision 2 of the board, made 2026-03-17 16:00, plan " + mark;
       assertThat(desk.handed(0).stamp().whole()).isEqualTo(open);
       assertThat(desk.glance().stamp().whole()).isEqualTo(open);
       desk.putBy(2, "before\nlunch");
-      String put = "Version 1 of the board, not published, put by 2026-03-17 16:00: before lunch";
+      String by = ", put by 2026-03-17 16:00, plan " + mark + ": before lunch";
+      String put = "Version 1 of the board, not published" + by;
       assertThat(desk.handed(0).stamp().whole()).as("it is that version").isEqualTo(put);
       assertThat(desk.handed(1).stamp().whole()).isEqualTo(put);
       desk.publish(1);
-      assertThat(Files.readString(sheets))
-          .contains("Version 1 of the board, published, put by 2026-03-17 16:00: before lunch");
+      assertThat(Files.readString(sheets)).contains("Version 1 of the board, published" + by);
       assertThat(desk.glance().stamp().whole()).contains("of the board, published");
       desk.undo(2);
       assertThat(desk.handed(0).stamp().whole())
           .isEqualTo(
-              "Not published: revision 3 of the board, made 2026-03-17 16:00; published is version"
-                  + " 1");
+              "Not published: revision 3 of the board, made 2026-03-17 16:00, plan "
+                  + PlanStamp.mark(desk.now().batch(), desk.now().plan())
+                  + "; published is version 1");
       desk.putBy(3, "after");
       desk.publish(2);
       assertThat(desk.handed(1).stamp().whole())
-          .isEqualTo(
-              "Version 1 of the board, not published: version 2 is, put by 2026-03-17 16:00: before"
-                  + " lunch");
+          .isEqualTo("Version 1 of the board, not published: version 2 is" + by);
     }
   }
 

@@ -41,7 +41,7 @@ class HandOutTest {
   private static final Plan PLAN = FloorSolver.dispatch(BATCH);
   private static final BoardState STATE = new BoardState(1, BATCH, PLAN, List.of(), "begun", NOW);
   private static final PlanStamp STAMP =
-      PlanStamp.ofVersion(3, "before lunch", NOW, BATCH.floor().zone(), 0);
+      PlanStamp.ofVersion(3, "before lunch", NOW, BATCH.floor().zone(), 0, "0a1b2c3d");
   private static final Handed HANDED = new Handed(STATE, STAMP);
 
   @TempDir Path folder;
@@ -86,7 +86,8 @@ class HandOutTest {
 
   @Test
   void saysInEveryFileForTheCrewWhichPlanItIs() throws Exception {
-    String words = "Version 3 of the board, not published, put by 2026-03-03 11:00: before lunch";
+    String words =
+        "Version 3 of the board, not published, put by 2026-03-03 11:00, plan 0a1b2c3d: before lunch";
     String table = new String(HandOut.PLAN_CSV.bytes(HANDED, NOW), UTF_8);
     assertThat(table.lines().skip(1)).allMatch(row -> row.endsWith(",\"" + words + "\""));
     assertThat(new String(HandOut.RUN_SHEETS_HTML.bytes(HANDED, NOW), UTF_8)).contains(words);

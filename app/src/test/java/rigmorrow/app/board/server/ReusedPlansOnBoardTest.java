@@ -93,6 +93,8 @@ class ReusedPlansOnBoardTest {
       bring(board);
       assertThat(look(board).at("/comparison/sentence").asText())
           .isEqualTo("All 9 plans are made.");
+      assertThat(json(board.get("/api/whatif/report")).path("first").path(1).asText())
+          .isEqualTo("Used again: all 9 plans were there already.");
       assertThat(json(board.get("/api/whatif/report")).path("answers")).hasSize(2);
       assertThat(sent(board, "estimate", HOW).path("sentence").asText())
           .endsWith("with 1 seed. All of them are there already, so nothing is left to plan.");

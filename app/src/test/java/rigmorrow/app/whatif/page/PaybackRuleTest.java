@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import rigmorrow.app.print.Paper;
 import rigmorrow.app.whatif.Compared;
+import rigmorrow.app.whatif.RunSettings;
 import rigmorrow.app.whatif.SmallStudy;
 import rigmorrow.model.comparison.Cells;
 import rigmorrow.model.money.CrewPay;
@@ -25,10 +26,10 @@ import rigmorrow.solver.whatif.Past;
 class PaybackRuleTest {
   private static final List<Past> DAYS = SmallStudy.days(4, 3);
 
-  private static Cell cell(String scenario, String day, double cost) {
+  private static Cell cell(String scenario, double demand, String day, double cost) {
     LoadCurve load = new LoadCurve(Collections.nCopies(48, 0L));
     return new Cell(
-        new Cell.Key(scenario, 0, day, 1),
+        new Cell.Key(scenario, demand, day, 1),
         new Outcome(
             1,
             10,
@@ -52,8 +53,8 @@ class PaybackRuleTest {
     Scenario scenario = new Scenario("s", "One more rig", List.of(), price);
     List<Cell> cells = new ArrayList<>();
     for (int i = 0; i < savings.length; i++) {
-      cells.add(cell(Scenario.BASE, DAYS.get(i).name(), 500));
-      cells.add(cell("s", DAYS.get(i).name(), 500 - savings[i]));
+      cells.add(cell(Scenario.BASE, 0, DAYS.get(i).name(), 500));
+      cells.add(cell("s", 0, DAYS.get(i).name(), 500 - savings[i]));
     }
     Study study =
         new Study("x", new MoneyTerms(250, CrewPay.SHIFT), List.of(scenario), Study.Prices.NONE);
@@ -64,6 +65,7 @@ class PaybackRuleTest {
             SmallStudy.settings(1, List.of(), false, false),
             new Cells(cells),
             cells.size(),
+            0,
             "rigmorrow test");
     return new ReportPage(compared, AskedBy.COMMAND, Paper.A4).document(false).sections().get(0);
   }
@@ -82,6 +84,39 @@ class PaybackRuleTest {
         .map(LaneChart.Lane::value)
         .findFirst()
         .orElse("no lane");
+  }
+
+  /** One scenario saves under any demand, the other costs more where there are more jobs. */
+  @Test
+  void tellsBeforeTheAnswersForWhichOfThemDemandMatters() {
+    List<Scenario> two =
+        List.of(
+            new Scenario("s", "One more rig", List.of(), null),
+            new Scenario("t", "Longer hours", List.of(), null));
+    List<Cell> cells = new ArrayList<>();
+    for (Past day : DAYS) {
+      for (double demand : List.of(0.0, 20.0)) {
+        cells.add(cell(Scenario.BASE, demand, day.name(), 500));
+        cells.add(cell("s", demand, day.name(), 450 - demand));
+        cells.add(cell("t", demand, day.name(), demand == 0 ? 450 : 550));
+      }
+    }
+    assertThat(first(two, cells))
+        .contains(
+            "Demand: 20 % more jobs were planned too; the answer changes with demand for 1 of 2"
+                + " scenarios: Longer hours.");
+    assertThat(first(two.subList(0, 1), cells))
+        .contains(
+            "Demand: 20 % more jobs were planned too; the answer stays the same for each"
+                + " scenario, though its figures may not.");
+  }
+
+  private static List<String> first(List<Scenario> scenarios, List<Cell> cells) {
+    Study study = new Study("x", new MoneyTerms(250, CrewPay.SHIFT), scenarios, Study.Prices.NONE);
+    RunSettings settings = SmallStudy.settings(1, List.of(20.0), false, false);
+    Compared compared =
+        new Compared(study, DAYS, settings, new Cells(cells), cells.size(), 0, "rigmorrow test");
+    return new ReportPage(compared, AskedBy.COMMAND, Paper.A4).document(false).first();
   }
 
   /** As worked out by hand in the test of the sentences: 0.690 and 1.181 years. */

@@ -67,6 +67,12 @@ class ReportPageTest {
       assertThat(html).contains(plain(sentences.besides(result)));
       assertThat(paper).contains(plain(sentences.besides(result)));
     }
+    List<String> first = Assumptions.first(compared, Assumptions.OTHER_DEMANDS);
+    assertThat(first)
+        .hasSize(2)
+        .anyMatch(one -> one.startsWith("Demand: 20 % fewer jobs, 20 % more jobs were planned too"))
+        .allMatch(one -> plain(beforeTheAnswers(page.text())).contains(plain(one)))
+        .allMatch(one -> paper.contains(plain(one)));
     for (String assumption : Assumptions.of(compared)) {
       assertThat(html).contains(plain(assumption));
       assertThat(paper).contains(plain(assumption));
@@ -159,6 +165,14 @@ class ReportPageTest {
     String text = Jsoup.parse(new ReportPage(plain, AskedBy.COMMAND, Paper.A4).html()).text();
     assertThat(text).contains("Assumed, not planned").doesNotContain("What one more of each");
     assertThat(text).contains("With only 2 days intervals are too narrow.");
+    assertThat(beforeTheAnswers(text))
+        .contains("Weak evidence: with only 2 days intervals are too narrow.")
+        .contains("Demand: only that of these days was planned; to see what paybacks depend on")
+        .doesNotContain("Used again");
+  }
+
+  private static String beforeTheAnswers(String text) {
+    return text.substring(0, text.indexOf("In short"));
   }
 
   @Test
@@ -170,9 +184,11 @@ class ReportPageTest {
             compared.settings(),
             new Cells(compared.cells().all().subList(0, 30)),
             compared.all(),
+            7,
             "x");
     String text = Jsoup.parse(new ReportPage(part, AskedBy.COMMAND, Paper.A4).html()).text();
     assertThat(text).contains("Not finished: 30 of " + compared.all() + " plans are made");
+    assertThat(beforeTheAnswers(text)).contains("Used again: 7 of 30 plans were there already.");
   }
 
   @Test

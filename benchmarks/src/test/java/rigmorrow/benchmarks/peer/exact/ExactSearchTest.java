@@ -32,7 +32,7 @@ class ExactSearchTest {
     assertThat(PlanChecker.check(batch, plan)).isEmpty();
     assertThat(plan.origin().stopped()).as("ends with a proof").isEqualTo("done");
     Sequences found = SmallOptimumTest.sequences(compiled, plan);
-    Sequences best = new EveryPlan(compiled, found, true).best();
+    Sequences best = new EveryAnswer(compiled, found, true).best();
     assertThat(SmallOptimumTest.score(found))
         .as("%s, found %s, best %s", plan.origin(), found, best)
         .isEqualTo(SmallOptimumTest.score(best));

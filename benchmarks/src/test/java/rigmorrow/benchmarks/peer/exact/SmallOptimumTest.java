@@ -41,7 +41,7 @@ class SmallOptimumTest {
     Plan plan = FloorSolver.solve(batch, SolverSettings.steps(DECODES, 1), SolveListener.NONE);
     assertThat(PlanChecker.check(batch, plan)).isEmpty();
     Sequences found = sequences(compiled, plan);
-    Sequences best = new EveryPlan(compiled, found, true).best();
+    Sequences best = new EveryAnswer(compiled, found, true).best();
     assertThat(score(found)).as("found %s, best %s", found, best).isEqualTo(score(best));
   }
 
@@ -50,8 +50,8 @@ class SmallOptimumTest {
   void isTheSameWhateverIsNotTried(long seed) {
     CompiledBatch compiled = CompiledBatch.of(SmallDays.draw(seed, 5, 6));
     Sequences none = nothing(compiled);
-    EveryPlan some = new EveryPlan(compiled, none, true);
-    EveryPlan all = new EveryPlan(compiled, none, false);
+    EveryAnswer some = new EveryAnswer(compiled, none, true);
+    EveryAnswer all = new EveryAnswer(compiled, none, false);
     assertThat(score(some.best())).isEqualTo(score(all.best()));
     assertThat(some.decodes()).isLessThan(all.decodes());
   }

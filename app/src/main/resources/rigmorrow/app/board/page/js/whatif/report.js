@@ -88,6 +88,7 @@ function whole(view, open) {
   return [
     el('p', {class: 'hint', text: view.subtitle}),
     view.warnings.map(text => el('p', {class: 'note-late', text})),
+    view.first.length > 0 && el('ul', {id: 'report-first', class: 'bullets'}, view.first.map(text => el('li', {text}))),
     el('ul', {id: 'report-files', class: 'buttons'}, FILES.map(([name, text]) => el('li', {},
       el('a', {class: 'button', href: `/api/whatif/report/${name}`, data: {name}, download: name === 'report.html' ? false : `whatif-${name}`, target: name === 'report.html' ? '_blank' : false, rel: name === 'report.html' ? 'noopener' : false, text})))),
     el('div', {class: 'card'},

@@ -1,10 +1,9 @@
-package rigmorrow.app.board.whatif;
+package rigmorrow.app.whatif;
 
 import java.util.List;
 import java.util.OptionalLong;
 import rigmorrow.app.report.Counted;
 import rigmorrow.app.report.Durations;
-import rigmorrow.app.whatif.Comparison;
 import rigmorrow.model.outcome.Cell;
 
 /**
@@ -17,13 +16,18 @@ import rigmorrow.model.outcome.Cell;
  */
 public record Estimate(int plans, int known, OptionalLong seconds, String sentence) {
 
-  static Estimate of(Comparison comparison, Kept kept) {
-    List<Cell> known = kept.cells();
+  /**
+   * The estimate.
+   *
+   * @param known plans that are there already
+   * @param note what there is to say of their file, in sentences; mostly empty
+   */
+  public static Estimate of(Comparison comparison, List<Cell> known, String note) {
     int left = comparison.plans() - known.size();
     OptionalLong seconds = comparison.secondsLeft(known);
     StringBuilder sentence = new StringBuilder(comparison.inWords()).append(". ");
-    if (!kept.note().isEmpty()) {
-      sentence.append(kept.note()).append(' ');
+    if (!note.isEmpty()) {
+      sentence.append(note).append(' ');
     }
     if (left == 0) {
       sentence.append("All of them are there already, so nothing is left to plan.");

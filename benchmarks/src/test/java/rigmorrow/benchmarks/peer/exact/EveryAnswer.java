@@ -31,8 +31,11 @@ import rigmorrow.solver.timeline.Timeline;
  * </ul>
  *
  * <p>This holds where nobody shares a changeover, since then its parts add up.
+ *
+ * <p>The solver's tests have {@code EveryPlan}, which puts jobs into queues and leaves nothing out:
+ * shorter, but too slow for the days looked at here. The two share nothing but the decoder.
  */
-final class EveryPlan {
+final class EveryAnswer {
   private static final int STOP = -1;
 
   private final BatchFacts facts;
@@ -54,7 +57,7 @@ final class EveryPlan {
    * @param incumbent a plan to beat
    * @param prune false to try everything
    */
-  EveryPlan(CompiledBatch batch, Sequences incumbent, boolean prune) {
+  EveryAnswer(CompiledBatch batch, Sequences incumbent, boolean prune) {
     this.facts = new BatchFacts(batch);
     this.batch = batch;
     this.timeline = new Timeline(batch);

@@ -178,11 +178,11 @@ final class ChangeDraw {
 
   /** Moves or swaps whole runs: jobs that stand together and ask for the same setup. */
   private boolean runs(int queue, int at, Change into) {
-    int first = firstOfRun(queue, at);
-    int end = endOfRun(queue, at);
+    int first = queues.firstOfRun(queue, at);
+    int end = queues.endOfRun(queue, at);
     int more = random.nextInt(MORE_RUNS);
     for (int i = 0; i < more && end < queues.length(queue); i++) {
-      end = endOfRun(queue, end);
+      end = queues.endOfRun(queue, end);
     }
     int count = end - first;
     int kind = random.nextInt(4);
@@ -199,14 +199,14 @@ final class ChangeDraw {
     if (otherQueue == backlog || otherAt < queues.frozen(otherQueue)) {
       return false;
     }
-    int otherFirst = firstOfRun(otherQueue, otherAt);
+    int otherFirst = queues.firstOfRun(otherQueue, otherAt);
     return swap(
         queue,
         first,
         count,
         otherQueue,
         otherFirst,
-        endOfRun(otherQueue, otherAt) - otherFirst,
+        queues.endOfRun(otherQueue, otherAt) - otherFirst,
         into);
   }
 
@@ -214,27 +214,8 @@ final class ChangeDraw {
     int to = random.nextInt(backlog);
     int length = queues.length(to);
     int target = length == 0 ? 0 : random.nextInt(length + 1);
-    return put(queue, first, count, to, target == length ? target : firstOfRun(to, target), into);
-  }
-
-  private int firstOfRun(int queue, int at) {
-    int[] jobs = queues.jobs(queue);
-    int request = batch.request(jobs[at]);
-    int first = at;
-    while (first > queues.frozen(queue) && batch.request(jobs[first - 1]) == request) {
-      first--;
-    }
-    return first;
-  }
-
-  private int endOfRun(int queue, int at) {
-    int[] jobs = queues.jobs(queue);
-    int request = batch.request(jobs[at]);
-    int end = at + 1;
-    while (end < queues.length(queue) && batch.request(jobs[end]) == request) {
-      end++;
-    }
-    return end;
+    return put(
+        queue, first, count, to, target == length ? target : queues.firstOfRun(to, target), into);
   }
 
   /**

@@ -169,6 +169,7 @@ final class Judge {
     return batch.changeoversCount()
         && changed.setupSeconds == now.setupSeconds
         && changed.lateWeightedWaiting == now.lateWeightedWaiting
+        && changed.lastEnd >= now.lastEnd
         && random.nextInt(NOTHING_ODDS) != 0;
   }
 

@@ -126,6 +126,28 @@ final class WorkQueues {
             || timeline.keptCaptureEnd(jobs[place]) > batch.ready(job));
   }
 
+  /** First of the jobs round a place that stand together, ask for one setup and may be moved. */
+  int firstOfRun(int queue, int at) {
+    int[] jobs = jobs(queue);
+    int request = batch.request(jobs[at]);
+    int first = at;
+    while (first > frozen(queue) && batch.request(jobs[first - 1]) == request) {
+      first--;
+    }
+    return first;
+  }
+
+  /** The place behind the last of them. */
+  int endOfRun(int queue, int at) {
+    int[] jobs = jobs(queue);
+    int request = batch.request(jobs[at]);
+    int end = at + 1;
+    while (end < length(queue) && batch.request(jobs[end]) == request) {
+      end++;
+    }
+    return end;
+  }
+
   /** Exchanges the two stretches. */
   void exchange(Change change) {
     if (change.left == change.right) {

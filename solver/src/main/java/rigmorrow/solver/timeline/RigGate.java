@@ -23,15 +23,8 @@ final class RigGate {
    */
   int opens(int rig, int begin, int seconds) {
     int[] spans = hours[rig];
-    int at = span[rig];
-    while (spans[at + 1] <= begin && at + 2 < spans.length) {
-      at += 2;
-    }
-    span[rig] = at;
-    while (spans[at + 1] - Math.max(begin, spans[at]) < seconds) {
-      at += 2;
-    }
-    return Math.max(begin, spans[at]);
+    span[rig] = Spans.of(spans, span[rig], begin);
+    return Math.max(begin, spans[Spans.openFor(spans, span[rig], begin, seconds)]);
   }
 
   /** End of the span that the rig was found open in. */

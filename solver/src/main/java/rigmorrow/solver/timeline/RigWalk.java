@@ -8,8 +8,7 @@ import java.util.SplittableRandom;
  * less: waiting only ever makes a job later and fetching kit a changeover longer. It costs a
  * fraction of a decode and never decides a plan: {@link Timeline} does.
  *
- * <p>A second clock runs beside it, on which each job waits as long as it did in the sequences that
- * were kept last. It is a guess, no bound: who waits changes with every change.
+ * <p>A second clock runs beside it, on which everybody waits as they did: {@link WaitingClock}.
  *
  * <p>Remembers the walk of the sequences as they were kept last, place by place, so that a change
  * is walked from where it begins.
@@ -23,12 +22,6 @@ public final class RigWalk {
   private static final int HARD = 4;
   private static final long MOST_HARD = 1_000_000_000;
 
-  /**
-   * A job that waiting kept from ending before its rig closed is guessed to wait no longer: on a
-   * rig that is sooner at it, it does not wait for the next day.
-   */
-  private static final int LONGEST_WAIT_OVER_A_CLOSING = 1200;
-
   private final CompiledBatch batch;
   private final Timeline timeline;
   private final int rigs;
@@ -40,13 +33,7 @@ public final class RigWalk {
   /** For each rig, weighted seconds late before each place and after the last. */
   private final long[][] keptLate;
 
-  /** As {@link #keptLate} with the waits that there were. */
-  private final long[][] keptLateWaiting;
-
-  /** Seconds that a job waited in all until it was captured, and from then until it was off. */
-  private final int[] waitUntilCaptured;
-
-  private final int[] waitUntilOff;
+  private final WaitingClock waiting;
 
   private int freeAt;
   private int state;
@@ -56,17 +43,10 @@ public final class RigWalk {
   private long late;
   private int span;
 
-  private int waitingFreeAt;
-  private int waitingSpan;
-  private long lateWaiting;
-
   /** What the job that was measured last takes without waiting, and until it is captured. */
   private int seconds;
 
   private int secondsUntilCaptured;
-
-  /** End of the working span that was found open last. */
-  private int closes;
 
   /**
    * @param timeline whose sequences are walked
@@ -78,9 +58,7 @@ public final class RigWalk {
     this.work = batch.work;
     this.kept = new int[rigs][(batch.jobCount() + 1) * STRIDE];
     this.keptLate = new long[rigs][batch.jobCount() + 1];
-    this.keptLateWaiting = new long[rigs][batch.jobCount() + 1];
-    this.waitUntilCaptured = new int[batch.jobCount()];
-    this.waitUntilOff = new int[batch.jobCount()];
+    this.waiting = new WaitingClock(batch, timeline);
     for (int rig = 0; rig < rigs; rig++) {
       kept[rig][TURNS] = batch.ringTurns[rig];
     }
@@ -130,27 +108,13 @@ public final class RigWalk {
   private void keepWaits(int rig) {
     int[] sequence = timeline.sequence(rig);
     int length = timeline.length(rig);
-    int[] spans = batch.rigHours[rig];
-    int at = 0;
-    int free = 0;
-    long sum = 0;
+    waiting.resume(rig, 0);
     for (int place = 0; place < length; place++) {
-      int job = sequence[place];
-      int mine = (job * rigs + rig) * CompiledBatch.WORK_STRIDE;
+      int at = (sequence[place] * rigs + rig) * CompiledBatch.WORK_STRIDE;
       state = kept[rig][place * STRIDE + STATE];
       turns = kept[rig][place * STRIDE + TURNS];
-      measure(rig, mine);
-      int start = Math.max(free, work[mine + CompiledBatch.READY]);
-      at = spanOf(spans, at, start);
-      int captured = timeline.keptCaptureEnd(job);
-      int wait = captured - opens(spans, at, start, seconds) - secondsUntilCaptured;
-      waitUntilCaptured[job] =
-          captured > closes ? Math.min(wait, LONGEST_WAIT_OVER_A_CLOSING) : wait;
-      free = timeline.keptEnd(job);
-      waitUntilOff[job] = free - captured - work[mine + CompiledBatch.UNLOAD_SECONDS];
-      int late = captured - work[mine + CompiledBatch.DUE];
-      sum += late > 0 ? (long) late * work[mine + CompiledBatch.WEIGHT] : 0;
-      keptLateWaiting[rig][place + 1] = sum;
+      measure(rig, at);
+      waiting.keep(rig, place, at, seconds, secondsUntilCaptured);
     }
   }
 
@@ -217,12 +181,12 @@ public final class RigWalk {
 
   /** The same if every job waits as long as it did in the plan that was kept last. */
   public long lateWeightedWaiting() {
-    return lateWaiting;
+    return waiting.late();
   }
 
   /** Weight times seconds after the promise of a rig's jobs in the plan that was kept last. */
   public long keptLateWeighted(int rig) {
-    return keptLateWaiting[rig][timeline.length(rig)];
+    return waiting.keptLate(rig);
   }
 
   /** What breaks hard rules even without waiting. */
@@ -239,9 +203,7 @@ public final class RigWalk {
     hard = kept[rig][at + HARD];
     late = keptLate[rig][place];
     span = 0;
-    lateWaiting = keptLateWaiting[rig][place];
-    waitingFreeAt = place == 0 ? 0 : timeline.keptEnd(timeline.sequence(rig)[place - 1]);
-    waitingSpan = 0;
+    waiting.resume(rig, place);
   }
 
   private void step(int rig, int job) {
@@ -249,8 +211,8 @@ public final class RigWalk {
     setup += measure(rig, at);
     int[] spans = batch.rigHours[rig];
     int start = Math.max(freeAt, work[at + CompiledBatch.READY]);
-    span = spanOf(spans, span, start);
-    int begin = opens(spans, span, start, seconds);
+    span = Spans.of(spans, span, start);
+    int begin = Math.max(start, spans[Spans.openFor(spans, span, start, seconds)]);
     int lateSeconds = begin + secondsUntilCaptured - work[at + CompiledBatch.DUE];
     int end = begin + seconds;
     if (lateSeconds > 0) {
@@ -261,19 +223,7 @@ public final class RigWalk {
         Math.max(0, end - Math.min(work[at + CompiledBatch.LEAVE], batch.horizon))
             + Math.max(0, begin - work[at + CompiledBatch.PIN_START]);
     freeAt = end;
-    stepWaiting(spans, job, at);
-  }
-
-  private void stepWaiting(int[] spans, int job, int at) {
-    int start = Math.max(waitingFreeAt, work[at + CompiledBatch.READY]);
-    waitingSpan = spanOf(spans, waitingSpan, start);
-    int captured =
-        opens(spans, waitingSpan, start, seconds) + secondsUntilCaptured + waitUntilCaptured[job];
-    int lateSeconds = captured - work[at + CompiledBatch.DUE];
-    if (lateSeconds > 0) {
-      lateWaiting += (long) lateSeconds * work[at + CompiledBatch.WEIGHT];
-    }
-    waitingFreeAt = captured + work[at + CompiledBatch.UNLOAD_SECONDS] + waitUntilOff[job];
+    waiting.step(rig, at, seconds, secondsUntilCaptured);
   }
 
   /**
@@ -297,24 +247,5 @@ public final class RigWalk {
             + work[at + CompiledBatch.CAPTURE_SECONDS];
     seconds = secondsUntilCaptured + work[at + CompiledBatch.UNLOAD_SECONDS];
     return attended;
-  }
-
-  /** The span that a second is in or before, from an earlier one on. */
-  private static int spanOf(int[] spans, int from, int second) {
-    int at = from;
-    while (spans[at + 1] <= second && at + 2 < spans.length) {
-      at += 2;
-    }
-    return at;
-  }
-
-  /** First second from {@code begin} on at which the rig is open for so long. */
-  private int opens(int[] spans, int span, int begin, int needed) {
-    int at = span;
-    while (spans[at + 1] - Math.max(begin, spans[at]) < needed) {
-      at += 2;
-    }
-    closes = spans[at + 1];
-    return Math.max(begin, spans[at]);
   }
 }

@@ -105,6 +105,9 @@ class WhatIfCommandTest {
     assertThat(json.path("oneMore")).hasSize(16);
     assertThat(json.path("again").path("costDifference").path("days").asInt()).isEqualTo(DAYS);
     assertThat(json.path("assumptions").path(0).asText()).contains("prices are invented");
+    assertThat(json.path("assumptions").toString())
+        .containsOnlyOnce("too narrow")
+        .contains("Demand: 20 % fewer jobs, 20 % more jobs were planned too");
     assertThat(json.path("plans").asInt()).isEqualTo((FLOORS * 3 + 1 + 16) * DAYS);
   }
 
@@ -119,7 +122,9 @@ class WhatIfCommandTest {
     assertThat(ran.exitCode()).isZero();
     assertThat(ran.err()).contains("7 of 18 plans were there already");
     assertThat(oneLine(ran.out().substring(0, ran.out().indexOf("\n\n"))))
-        .contains("Weak evidence: with only 3 days intervals are too narrow.")
+        .contains(
+            "Weak evidence: with only 3 days the ranges (low to high) of savings, paybacks and"
+                + " other figures are too narrow.")
         .contains("Used again: 7 of 18 plans were there already.")
         .contains("Demand: only that of these days was planned; to see what paybacks depend on,")
         .contains("plan other demands too (--demand).");

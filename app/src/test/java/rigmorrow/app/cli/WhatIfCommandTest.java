@@ -226,6 +226,11 @@ class WhatIfCommandTest {
     lines.set(5, lines.get(5).substring(0, 50));
     String damaged = String.join("\n", lines) + "\n";
     Files.writeString(file, damaged);
+    for (String json : List.of("--json", "--no-color")) {
+      Ran dry = whatif("--out", "damaged", "--dry-run", json);
+      assertThat(oneLine(json.equals("--json") ? dry.err() : dry.out()))
+          .contains("1 plan in cells.csv is damaged and lost. A comparison puts a copy");
+    }
     Ran ran = whatif("--out", "damaged", "--report", "csv");
     assertThat(ran.exitCode()).as(ran.err()).isZero();
     assertThat(ran.err())
@@ -322,8 +327,10 @@ class WhatIfCommandTest {
             "--out",
             "early",
             "--report",
-            "csv");
-    assertThat(ran.exitCode()).isZero();
+            "csv",
+            "--json");
+    assertThat(ran.exitCode()).as("nothing is printed that a script could read").isEqualTo(130);
+    assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
         .contains(
             "stopped early, before it was known which plans are there already: 18 plans in"

@@ -171,6 +171,7 @@ public final class ComparisonDesk implements AutoCloseable {
    */
   public void begin(long number, RunSettings wanted) throws InputException {
     requireIdle();
+    share.requireFree(); // Before plans are named, which takes a while.
     Comparison comparison = maker.of(chosen.required(number).study(), days(), wanted);
     maker.name(comparison);
     Path file = maker.file(comparison);

@@ -22,7 +22,7 @@ import rigmorrow.solver.whatif.Past;
  * remembered as long as this is, since who chooses scenarios asks again and again. May be shared by
  * threads.
  */
-public final class PlanNames {
+public class PlanNames {
   /** Names that are remembered at most: those of 30 days and a thousand scenarios. */
   private static final int MOST = 30_000;
 

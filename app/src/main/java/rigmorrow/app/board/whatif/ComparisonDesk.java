@@ -238,8 +238,7 @@ public final class ComparisonDesk implements AutoCloseable {
    * @param replaced number of those they are made of; null where any may be replaced
    */
   private void choose(ScenarioDocument next, @Nullable Long replaced) {
-    boolean taken = false;
-    while (!taken) {
+    for (boolean taken = false; !taken; ) {
       RunSettings settings = chosen.settings();
       Comparison comparison = maker.named(next.study(), days(), settings);
       synchronized (lock) {

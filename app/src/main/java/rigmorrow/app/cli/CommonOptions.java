@@ -17,7 +17,7 @@ import picocli.CommandLine.Option;
       "1:a fault of the program; please report it",
       "2:something is wrong with an input file or the command line",
       "3:no workable plan, one that breaks rules, or one that leaves out a must-promise",
-      "130:Ctrl-C before there was a plan to keep"
+      "130:Ctrl-C before there was a plan to keep, or anything to tell of scenarios"
     })
 final class CommonOptions {
   /** One document on standard output in place of text. */

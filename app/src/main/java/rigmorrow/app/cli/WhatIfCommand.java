@@ -154,7 +154,7 @@ final class WhatIfCommand implements Callable<Integer> {
     }
     folder.refuseOthers(overwrite);
     Optional<Compared> compared = new Comparing(session).run(comparison, folder.cells());
-    return compared.isPresent() ? tell(compared.get(), target, folder) : ExitCodes.DONE;
+    return compared.isPresent() ? tell(compared.get(), target, folder) : ExitCodes.STOPPED;
   }
 
   private void checkFiles() {
@@ -207,6 +207,9 @@ final class WhatIfCommand implements Callable<Integer> {
       var document = Json.document().put("dryRun", true).put("out", target.toString());
       document.put("plans", estimate.plans()).put("plansThere", estimate.known());
       estimate.seconds().ifPresent(seconds -> document.put("secondsLeft", seconds));
+      if (!estimate.note().isEmpty()) {
+        session.note(estimate.note());
+      }
       session.print(List.of(Json.text(document)));
     } else {
       String sentence = "would take " + estimate.sentence();
@@ -240,6 +243,9 @@ final class WhatIfCommand implements Callable<Integer> {
               + compared.all()
               + " plans are kept; the same command goes on from there");
     }
-    return compared.broken() > 0 ? ExitCodes.NO_PLAN : ExitCodes.DONE;
+    if (compared.broken() > 0) {
+      return ExitCodes.NO_PLAN;
+    }
+    return nothing ? ExitCodes.STOPPED : ExitCodes.DONE;
   }
 }

@@ -35,6 +35,21 @@ public final class Cores {
     }
 
     /**
+     * Says at once what {@link #begin} would say, for what takes a while to prepare.
+     *
+     * @throws CoresTakenException when somebody else has the cores
+     */
+    public void requireFree() {
+      synchronized (Cores.this) {
+        for (Share other : shares) {
+          if (other != this && other.busy.getAsBoolean()) {
+            throw new CoresTakenException(other.sentence.get());
+          }
+        }
+      }
+    }
+
+    /**
      * Begins something.
      *
      * @param start begins it and is back at once; from then on this share is busy
@@ -42,11 +57,7 @@ public final class Cores {
      */
     public void begin(Runnable start) {
       synchronized (Cores.this) {
-        for (Share other : shares) {
-          if (other != this && other.busy.getAsBoolean()) {
-            throw new CoresTakenException(other.sentence.get());
-          }
-        }
+        requireFree();
         start.run();
       }
     }

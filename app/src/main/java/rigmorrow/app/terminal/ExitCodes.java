@@ -14,5 +14,8 @@ public final class ExitCodes {
   /** There is no workable plan, a plan breaks rules, or it leaves out what must be done. */
   public static final int NO_PLAN = 3;
 
+  /** Stopped before there was anything to print; also what the JVM leaves with after Ctrl-C. */
+  public static final int STOPPED = 130;
+
   private ExitCodes() {}
 }

@@ -1,15 +1,18 @@
 package rigmorrow.app.whatif;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 import rigmorrow.app.report.Counted;
+import rigmorrow.model.comparison.Figure;
+import rigmorrow.model.comparison.Pair;
 import rigmorrow.model.comparison.Payoff;
 import rigmorrow.model.comparison.ScenarioResult;
 import rigmorrow.model.floor.Costs;
 import rigmorrow.model.money.CrewPay;
 import rigmorrow.model.money.MoneyTerms;
+import rigmorrow.model.scenario.Scenario;
 
 /** What the figures rest on, so that a reader can disagree. */
 public final class Assumptions {
@@ -30,22 +33,13 @@ public final class Assumptions {
     List<String> all = new ArrayList<>();
     int days = compared.days().size();
     if (days < FEW_DAYS) {
-      all.add("Weak evidence: with only " + Counted.of(days, "day") + " intervals are too narrow.");
+      all.add(
+          "Weak evidence: with only "
+              + Counted.of(days, "day")
+              + " the ranges (low to high) of savings, paybacks and other figures are too narrow.");
     }
     if (compared.reused() > 0) {
-      int made = compared.cells().all().size();
-      String how =
-          compared.settings().time() == null
-              ? ""
-              : "; time stopped them, on a machine that may have been slower or faster then";
-      all.add(
-          "Used again: "
-              + (compared.reused() == made ? "all " : compared.reused() + " of ")
-              + Counted.of(made, "plan")
-              + (compared.reused() == 1 ? " was" : " were")
-              + " there already"
-              + how
-              + ".");
+      all.add(reused(compared));
     }
     if (!compared.study().scenarios().isEmpty()) {
       all.add(
@@ -58,7 +52,39 @@ public final class Assumptions {
     return all;
   }
 
-  /** For which scenarios the answer is another under another demand. */
+  /** How many plans were there already; where time stops plans, what that may mean. */
+  private static String reused(Compared compared) {
+    int made = compared.cells().all().size();
+    int reused = compared.reused();
+    String soFar = compared.whole() ? "" : " so far";
+    String which;
+    if (reused < made) {
+      which = reused + " of " + Counted.of(made, "plan");
+    } else if (made == 1) {
+      which = "the only plan" + soFar;
+    } else {
+      which = "all " + made + " plans" + soFar;
+    }
+    return "Used again: "
+        + which
+        + (reused == 1 ? " was" : " were")
+        + " there already"
+        + (mixed(compared)
+            ? "; time stopped them, on a machine that may have been slower or faster then"
+            : "")
+        + ".";
+  }
+
+  /** True where plans that time stopped before stand beside plans of now. */
+  private static boolean mixed(Compared compared) {
+    boolean others = !compared.whole() || compared.reused() < compared.cells().all().size();
+    return compared.settings().time() != null && compared.reused() > 0 && others;
+  }
+
+  /**
+   * For which scenarios the answer is another under another demand. Nothing is said of those whose
+   * demands are not all planned on the same days: what differs may be the days.
+   */
   private static String demands(Compared compared) {
     String planned =
         "Demand: "
@@ -66,41 +92,56 @@ public final class Assumptions {
                 .sorted()
                 .map(FigureText::demand)
                 .collect(Collectors.joining(", "))
-            + " were planned too";
+            + (compared.whole() ? " were" : " are")
+            + " planned too";
     List<String> judged = new ArrayList<>();
     List<String> other = new ArrayList<>();
-    for (ScenarioResult result : compared.results()) {
-      if (compared.hasMoney() && result.payoff().isPresent()) {
-        String title = result.scenario().title();
-        judged.add(title);
-        if (verdicts(compared, result).size() > 1) {
-          other.add(title);
+    for (Scenario scenario : compared.study().scenarios()) {
+      Collection<ScenarioResult> results = compared.byDemand(scenario).values();
+      if (compared.hasMoney() && comparable(compared, results)) {
+        judged.add(scenario.title());
+        if (verdicts(results) > 1) {
+          other.add(scenario.title());
         }
       }
     }
     if (judged.isEmpty()) {
       return planned + ".";
     }
+    boolean every = judged.size() == compared.study().scenarios().size();
+    if (other.isEmpty()) {
+      return planned
+          + "; the answer stays the same for "
+          + (every ? "each scenario" : String.join(", ", judged))
+          + ", though its figures may not.";
+    }
     return planned
-        + (other.isEmpty()
-            ? "; the answer stays the same for each scenario, though its figures may not."
-            : "; the answer changes with demand for "
-                + other.size()
-                + " of "
-                + Counted.of(judged.size(), "scenario")
-                + ": "
-                + String.join(", ", other)
-                + ".");
+        + "; the answer changes with demand for "
+        + (every ? other.size() + " of " + Counted.of(judged.size(), "scenario") + ": " : "")
+        + String.join(", ", other)
+        + ".";
   }
 
-  private static Set<Payoff.Verdict> verdicts(Compared compared, ScenarioResult result) {
-    return compared.byDemand(result.scenario()).values().stream()
+  /** True for money under every demand, on the same days. */
+  private static boolean comparable(Compared compared, Collection<ScenarioResult> results) {
+    return results.size() == compared.settings().demandPercents().size() + 1
+        && results.stream().allMatch(one -> one.payoff().isPresent())
+        && results.stream().map(Assumptions::days).distinct().count() == 1;
+  }
+
+  private static List<String> days(ScenarioResult result) {
+    return result.difference(Figure.COST).pairs().stream().map(Pair::batch).toList();
+  }
+
+  private static long verdicts(Collection<ScenarioResult> results) {
+    return results.stream()
         .flatMap(one -> one.payoff().stream())
         .map(Payoff::verdict)
-        .collect(Collectors.toSet());
+        .distinct()
+        .count();
   }
 
-  /** Sentences for the end of a report. */
+  /** Sentences for the end of a report; none of {@link #first} is told again. */
   public static List<String> of(Compared compared) {
     List<String> all = new ArrayList<>(compared.study().assumptions());
     all.add(days(compared));
@@ -112,17 +153,15 @@ public final class Assumptions {
             + ", and the same seeds for all. None is what really happened on those days.");
     if (compared.settings().time() != null) {
       all.add(
-          "Time stops each plan, and plans from earlier comparisons are used again: where the"
-              + " machine was slower or busier then, theirs are somewhat worse. Steps in place of time"
-              + " make plans the same at any time.");
+          (mixed(compared)
+                  ? ""
+                  : "Time stops each plan, so those made while the machine was slower or busier are"
+                      + " somewhat worse. ")
+              + "Steps in place of time make plans the same at any time.");
     }
     all.add(
         "Intervals hold the mean of the days in 95 of 100 cases, if the days to come are like these"
-            + " (percentile bootstrap over days).");
-    if (compared.days().size() < FEW_DAYS) {
-      all.add(
-          "With only " + Counted.of(compared.days().size(), "day") + " intervals are too narrow.");
-    }
+            + " and there are enough of them (percentile bootstrap over days).");
     all.addAll(money(compared));
     return all;
   }

@@ -12,9 +12,10 @@ import rigmorrow.model.outcome.Cell;
  * @param plans how many
  * @param known plans that are there already
  * @param seconds that the others take; empty where nobody knows yet
- * @param sentence all of it in words
+ * @param note what there is to say of the file of plans, in sentences; mostly empty
+ * @param sentence all of it in words, the note too
  */
-public record Estimate(int plans, int known, OptionalLong seconds, String sentence) {
+public record Estimate(int plans, int known, OptionalLong seconds, String note, String sentence) {
 
   /**
    * The estimate.
@@ -50,6 +51,6 @@ public record Estimate(int plans, int known, OptionalLong seconds, String senten
                 + " the same at any time.");
       }
     }
-    return new Estimate(comparison.plans(), known.size(), seconds, sentence.toString());
+    return new Estimate(comparison.plans(), known.size(), seconds, note, sentence.toString());
   }
 }

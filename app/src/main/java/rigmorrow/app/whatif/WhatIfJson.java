@@ -2,6 +2,8 @@ package rigmorrow.app.whatif;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -59,7 +61,9 @@ public final class WhatIfJson {
                     again.difference(Figure.COST).difference()));
     ArrayNode changes = document.putArray("oneMore");
     compared.smallChanges().forEach(change -> small(changes.addObject(), change));
-    Json.strings(document.putArray("assumptions"), Assumptions.of(compared));
+    List<String> assumptions = new ArrayList<>(Assumptions.of(compared));
+    assumptions.addAll(Assumptions.first(compared, Assumptions.OTHER_DEMANDS));
+    Json.strings(document.putArray("assumptions"), assumptions);
     return document;
   }
 

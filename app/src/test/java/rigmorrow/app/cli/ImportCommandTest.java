@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -91,6 +92,22 @@ class ImportCommandTest {
     assertThat(
             filled(
                 "old-list.csv", "new-sizes.csv", "--charset", "ibm850", "--sizes-charset", "utf-8"))
+        .isEqualTo(1);
+    for (String list : List.of("windows-1252 dansk.csv", "ibm850 old-list.csv")) {
+      String[] named = list.split(" ");
+      assertThat(filled(named[1], "new-sizes.csv", "--charset", named[0])).as("UTF-8").isEqualTo(1);
+    }
+    Ran forced =
+        run("dansk.csv", "--sizes", "new-sizes.csv", "--sizes-charset", "windows-1252", "--json");
+    assertThat(forced.exitCode()).as("their own set holds").isEqualTo(2);
+    Files.write(folder.resolve("marked.csv"), ("\uFEFF" + sizes).getBytes(UTF_8));
+    assertThat(filled("dansk.csv", "marked.csv", "--charset", "windows-1252")).isEqualTo(1);
+    Files.write(
+        folder.resolve("wide.csv"),
+        sizes.replace("Vægt", "Mass").getBytes(StandardCharsets.UTF_16LE));
+    Files.write(folder.resolve("wide-list.csv"), DANISH.getBytes(StandardCharsets.UTF_16LE));
+    assertThat(filled("wide-list.csv", "wide.csv", "--charset", "utf-16le"))
+        .as("no letters beyond ASCII")
         .isEqualTo(1);
     Ran found = run("dansk.csv", "--sizes", "old-sizes.csv");
     assertThat(found.exitCode()).as("nobody can know it").isEqualTo(2);

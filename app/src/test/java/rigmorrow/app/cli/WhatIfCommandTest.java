@@ -105,6 +105,9 @@ class WhatIfCommandTest {
     assertThat(json.path("oneMore")).hasSize(16);
     assertThat(json.path("again").path("costDifference").path("days").asInt()).isEqualTo(DAYS);
     assertThat(json.path("assumptions").path(0).asText()).contains("prices are invented");
+    assertThat(json.path("assumptions").toString())
+        .containsOnlyOnce("too narrow")
+        .contains("Demand: 20 % fewer jobs, 20 % more jobs were planned too");
     assertThat(json.path("plans").asInt()).isEqualTo((FLOORS * 3 + 1 + 16) * DAYS);
   }
 
@@ -119,7 +122,9 @@ class WhatIfCommandTest {
     assertThat(ran.exitCode()).isZero();
     assertThat(ran.err()).contains("7 of 18 plans were there already");
     assertThat(oneLine(ran.out().substring(0, ran.out().indexOf("\n\n"))))
-        .contains("Weak evidence: with only 3 days intervals are too narrow.")
+        .contains(
+            "Weak evidence: with only 3 days the ranges (low to high) of savings, paybacks and"
+                + " other figures are too narrow.")
         .contains("Used again: 7 of 18 plans were there already.")
         .contains("Demand: only that of these days was planned; to see what paybacks depend on,")
         .contains("plan other demands too (--demand).");
@@ -221,6 +226,11 @@ class WhatIfCommandTest {
     lines.set(5, lines.get(5).substring(0, 50));
     String damaged = String.join("\n", lines) + "\n";
     Files.writeString(file, damaged);
+    for (String json : List.of("--json", "--no-color")) {
+      Ran dry = whatif("--out", "damaged", "--dry-run", json);
+      assertThat(oneLine(json.equals("--json") ? dry.err() : dry.out()))
+          .contains("1 plan in cells.csv is damaged and lost. A comparison puts a copy");
+    }
     Ran ran = whatif("--out", "damaged", "--report", "csv");
     assertThat(ran.exitCode()).as(ran.err()).isZero();
     assertThat(ran.err())
@@ -317,8 +327,10 @@ class WhatIfCommandTest {
             "--out",
             "early",
             "--report",
-            "csv");
-    assertThat(ran.exitCode()).isZero();
+            "csv",
+            "--json");
+    assertThat(ran.exitCode()).as("nothing is printed that a script could read").isEqualTo(130);
+    assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
         .contains(
             "stopped early, before it was known which plans are there already: 18 plans in"

@@ -31,7 +31,7 @@ record CsvSource(CsvText text, int start, char delimiter) {
    */
   static CsvSource open(byte[] bytes, TableOptions options, HeaderJudge judge, Problems problems)
       throws InputException {
-    CsvText text = CsvText.decode(bytes, options.charset(), problems);
+    CsvText text = CsvText.decode(bytes, options, problems);
     int start = 0;
     Character delimiter = options.delimiter();
     Matcher line = DELIMITER_LINE.matcher(text.text());

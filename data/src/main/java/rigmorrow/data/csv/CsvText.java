@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import rigmorrow.data.problem.InputException;
 import rigmorrow.data.problem.Problems;
+import rigmorrow.data.table.TableOptions;
 
 /**
  * The text of a file and the character set it was read in.
@@ -28,18 +29,19 @@ record CsvText(String text, Charset charset, String charsetName, int markBytes) 
   private static final String SAVE_AS = "a CSV text file; save the sheet as 'CSV UTF-8'";
 
   /**
-   * Decodes strictly. A byte order mark decides; then the given character set; then UTF-8; and
-   * where the bytes are no UTF-8, Windows-1252.
+   * Decodes strictly. A byte order mark decides; then the given character set, unless it was named
+   * for another file and this is UTF-8 with letters beyond ASCII; then UTF-8; and where the bytes
+   * are no UTF-8, Windows-1252.
    *
    * @throws InputException when the bytes are no text
    */
-  static CsvText decode(byte[] bytes, @Nullable Charset given, Problems problems)
+  static CsvText decode(byte[] bytes, TableOptions options, Problems problems)
       throws InputException {
     if (starts(bytes, ZIP) || starts(bytes, OLD_WORKBOOK)) {
       throw problems.refusal(
           "a workbook or archive", "a CSV text file; the name of a workbook ends in .xlsx");
     }
-    CsvText text = decoded(bytes, given);
+    CsvText text = decoded(bytes, options);
     if (text == null) {
       throw problems.refusal("bytes that are no text", SAVE_AS + " or name its character set");
     }
@@ -57,7 +59,7 @@ record CsvText(String text, Charset charset, String charsetName, int markBytes) 
     return text;
   }
 
-  private static @Nullable CsvText decoded(byte[] bytes, @Nullable Charset given) {
+  private static @Nullable CsvText decoded(byte[] bytes, TableOptions options) {
     if (starts(bytes, UTF_8_MARK)) {
       return strictly(bytes, 3, StandardCharsets.UTF_8, "UTF-8 with byte order mark");
     }
@@ -67,11 +69,22 @@ record CsvText(String text, Charset charset, String charsetName, int markBytes) 
     if (starts(bytes, UTF_16_BE_MARK)) {
       return strictly(bytes, 2, StandardCharsets.UTF_16BE, "UTF-16");
     }
-    if (given != null) {
+    Charset given = options.charset();
+    CsvText text = strictly(bytes, 0, StandardCharsets.UTF_8, "UTF-8");
+    boolean found = options.charsetIfNotUtf8() && text != null && !ascii(bytes);
+    if (given != null && !found) {
       return strictly(bytes, 0, given, given.displayName(Locale.ROOT));
     }
-    CsvText text = strictly(bytes, 0, StandardCharsets.UTF_8, "UTF-8");
     return text != null ? text : strictly(bytes, 0, WINDOWS_1252, "Windows-1252");
+  }
+
+  private static boolean ascii(byte[] bytes) {
+    for (byte one : bytes) {
+      if (one < 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static @Nullable CsvText strictly(byte[] bytes, int from, Charset charset, String name) {

@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
  * @param delimiter of a text: comma, semicolon or tab; null to find it in the header
  * @param decimalMark of numbers written as text: comma or point; null to find it in the numbers
  * @param charset of a text; null to find it (UTF-8, UTF-16 by its mark, else Windows-1252)
+ * @param charsetIfNotUtf8 true when the character set was named for another file: a text with
+ *     letters beyond ASCII that is UTF-8 is read as that
  * @param sheet of a workbook; null to find it by its header
  * @param onPage true when the user says it in the fields of a page, false for the command line;
  *     what is asked for is named after that
@@ -17,10 +19,11 @@ public record TableOptions(
     @Nullable Character delimiter,
     @Nullable Character decimalMark,
     @Nullable Charset charset,
+    boolean charsetIfNotUtf8,
     @Nullable String sheet,
     boolean onPage) {
   /** Leaves everything to be found in the file. */
-  public static final TableOptions FIND = new TableOptions(null, null, null, null, false);
+  public static final TableOptions FIND = new TableOptions(null, null, null, false, null, false);
 
   /** The signs that may divide cells. */
   public static final String DELIMITERS = ",;\t";
@@ -41,27 +44,35 @@ public record TableOptions(
 
   /** These options with a given delimiter. */
   public TableOptions withDelimiter(@Nullable Character given) {
-    return new TableOptions(given, decimalMark, charset, sheet, onPage);
+    return new TableOptions(given, decimalMark, charset, charsetIfNotUtf8, sheet, onPage);
   }
 
   /** These options with a given decimal mark. */
   public TableOptions withDecimalMark(@Nullable Character given) {
-    return new TableOptions(delimiter, given, charset, sheet, onPage);
+    return new TableOptions(delimiter, given, charset, charsetIfNotUtf8, sheet, onPage);
   }
 
   /** These options with a given character set. */
   public TableOptions withCharset(@Nullable Charset given) {
-    return new TableOptions(delimiter, decimalMark, given, sheet, onPage);
+    return new TableOptions(delimiter, decimalMark, given, false, sheet, onPage);
+  }
+
+  /**
+   * These options with a character set that was named for another file: it holds where the text has
+   * no letters beyond ASCII or is no UTF-8.
+   */
+  public TableOptions withCharsetIfNotUtf8(@Nullable Charset given) {
+    return new TableOptions(delimiter, decimalMark, given, given != null, sheet, onPage);
   }
 
   /** These options with a given sheet. */
   public TableOptions withSheet(@Nullable String given) {
-    return new TableOptions(delimiter, decimalMark, charset, given, onPage);
+    return new TableOptions(delimiter, decimalMark, charset, charsetIfNotUtf8, given, onPage);
   }
 
   /** These options as the user gives them in the fields of a page. */
   public TableOptions givenOnPage() {
-    return new TableOptions(delimiter, decimalMark, charset, sheet, true);
+    return new TableOptions(delimiter, decimalMark, charset, charsetIfNotUtf8, sheet, true);
   }
 
   /**

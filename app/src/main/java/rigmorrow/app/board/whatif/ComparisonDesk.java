@@ -171,6 +171,7 @@ public final class ComparisonDesk implements AutoCloseable {
    */
   public void begin(long number, RunSettings wanted) throws InputException {
     requireIdle();
+    share.requireFree(); // Before plans are named, which takes a while.
     Comparison comparison = maker.of(chosen.required(number).study(), days(), wanted);
     maker.name(comparison);
     Path file = maker.file(comparison);
@@ -237,8 +238,7 @@ public final class ComparisonDesk implements AutoCloseable {
    * @param replaced number of those they are made of; null where any may be replaced
    */
   private void choose(ScenarioDocument next, @Nullable Long replaced) {
-    boolean taken = false;
-    while (!taken) {
+    for (boolean taken = false; !taken; ) {
       RunSettings settings = chosen.settings();
       Comparison comparison = maker.named(next.study(), days(), settings);
       synchronized (lock) {

@@ -66,7 +66,8 @@ public final class ComparisonRun implements ComparisonWatch {
   }
 
   /**
-   * One that has ended.
+   * One that has ended and is only looked at: none of its plans is used again for others, and which
+   * of them one comparison took from another is not kept.
    *
    * @param kept cells that are there
    */
@@ -74,7 +75,7 @@ public final class ComparisonRun implements ComparisonWatch {
     this.comparison = comparison;
     this.changed = () -> {};
     this.cells.addAll(kept);
-    this.reused = kept.size();
+    this.reused = 0;
     this.state = kept.size() == comparison.plans() ? State.DONE : State.STOPPED;
     this.thread = null;
   }

@@ -50,7 +50,7 @@ public final class ReadingOptions {
       converter = CharacterSet.class,
       description =
           "Character set of a CSV file, such as windows-1252 or ibm850; of the sizes too, where"
-              + " they are given no other. Default: found in the file.")
+              + " they are given no other and are no UTF-8. Default: found in the file.")
   private @Nullable Charset charset;
 
   @Option(
@@ -82,8 +82,8 @@ public final class ReadingOptions {
       paramLabel = "NAME",
       converter = CharacterSet.class,
       description =
-          "Character set of the sizes, where it is another than --charset. Default: --charset, or"
-              + " found in the file.")
+          "Character set of the sizes, where it is another than --charset. Default: UTF-8 where"
+              + " they are that, else --charset, or found in the file.")
   private @Nullable Charset sizesCharset;
 
   @Option(
@@ -140,7 +140,7 @@ public final class ReadingOptions {
     if (sizes == null) {
       return null;
     }
-    TableOptions whole = sizesCharset == null ? table.withCharset(charset) : table;
+    TableOptions whole = sizesCharset == null ? table.withCharsetIfNotUtf8(charset) : table;
     return new ShotListSource.SizesSource(sizes, whole, preferSizes);
   }
 

@@ -20,9 +20,9 @@ import rigmorrow.solver.whatif.Past;
 /**
  * Names plans by what they rest on. A name is worked out once for each scenario on each day and
  * remembered as long as this is, since who chooses scenarios asks again and again. May be shared by
- * threads.
+ * threads. Not final, so that a test can let something happen while plans are named.
  */
-public final class PlanNames {
+public class PlanNames {
   /** Names that are remembered at most: those of 30 days and a thousand scenarios. */
   private static final int MOST = 30_000;
 

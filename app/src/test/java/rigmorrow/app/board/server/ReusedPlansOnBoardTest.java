@@ -93,13 +93,23 @@ class ReusedPlansOnBoardTest {
       bring(board);
       assertThat(look(board).at("/comparison/sentence").asText())
           .isEqualTo("All 9 plans are made.");
-      assertThat(json(board.get("/api/whatif/report")).path("first").path(1).asText())
-          .isEqualTo("Used again: all 9 plans were there already.");
+      assertThat(json(board.get("/api/whatif/report")).path("first").toString())
+          .as("plans that are only looked at")
+          .contains("Weak evidence")
+          .doesNotContain("Used again");
       assertThat(json(board.get("/api/whatif/report")).path("answers")).hasSize(2);
       assertThat(sent(board, "estimate", HOW).path("sentence").asText())
           .endsWith("with 1 seed. All of them are there already, so nothing is left to plan.");
       assertThat(compared(board).path("state").asText()).isEqualTo("DONE");
+      assertThat(json(board.get("/api/whatif/report")).path("first").path(1).asText())
+          .isEqualTo("Used again: all 9 plans were there already.");
       assertThat(rows()).isEqualTo(before);
+    }
+    try (TestBoard again = open()) {
+      assertThat(look(again).at("/comparison/state").asText()).isEqualTo("DONE");
+      assertThat(json(again.get("/api/whatif/report")).path("first").toString())
+          .contains("Weak evidence")
+          .doesNotContain("Used again");
     }
   }
 

@@ -1,6 +1,7 @@
 package rigmorrow.app.board.whatif;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.lang.management.LockInfo;
 import java.lang.management.ManagementFactory;
@@ -8,9 +9,14 @@ import java.lang.management.ThreadInfo;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
+import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,9 +24,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import rigmorrow.app.board.scenario.UsualChange;
 import rigmorrow.app.planning.Cores;
+import rigmorrow.app.planning.CoresTakenException;
 import rigmorrow.app.whatif.RunSettings;
 import rigmorrow.app.whatif.SmallStudy;
 import rigmorrow.app.whatif.plans.PlanNames;
+import rigmorrow.model.money.CrewPay;
+import rigmorrow.model.outcome.Cell;
+import rigmorrow.solver.whatif.CellTask;
 
 /** Nobody waits while plans are named, which takes a while for many days. */
 @Timeout(120)
@@ -36,8 +46,24 @@ class NamingTest {
   @TempDir Path past;
   @TempDir Path folder;
 
-  private final PlanNames names = new PlanNames();
+  private final Names names = new Names();
   private final Cores cores = new Cores();
+
+  /** Lets something happen just before plans are named. */
+  private static final class Names extends PlanNames {
+    private final Queue<Runnable> before = new ConcurrentLinkedQueue<>();
+    private final AtomicInteger asked = new AtomicInteger();
+
+    @Override
+    public Map<Cell.Key, String> of(List<CellTask> tasks, CrewPay pay, BooleanSupplier stop) {
+      asked.incrementAndGet();
+      Runnable first = before.poll();
+      if (first != null) {
+        first.run();
+      }
+      return super.of(tasks, pay, stop);
+    }
+  }
 
   /** A wish that has plans named. */
   private enum Wish {
@@ -95,17 +121,48 @@ class NamingTest {
     }
   }
 
-  /** What was found out of plans before the lock was taken must be of the plans that are asked. */
+  /** Another comparison runs from begin to end while the plans of one more scenario are named. */
   @Test
   void findsThePlansOfTheSettingsThatWereChosenLast() throws Exception {
+    RunSettings others = new RunSettings(null, 30, 1, 1, List.of(10.0), false, false);
     try (ComparisonDesk desk = desk()) {
       desk.add(0, new UsualChange.WithoutRig("R1"), null);
-      desk.begin(desk.look().document().number(), SETTINGS);
-      await(() -> desk.progress().state() != ComparisonProgress.State.RUNNING);
+      long number = desk.look().document().number();
+      desk.begin(number, SETTINGS);
+      await(() -> desk.progress().state() == ComparisonProgress.State.DONE);
       assertThat(desk.progress().done()).isEqualTo(4);
-      desk.add(desk.look().document().number(), new UsualChange.WithoutRig("R2"), null);
-      assertThat(desk.progress().done()).isEqualTo(4);
-      assertThat(desk.progress().all()).isEqualTo(6);
+      names.before.add(() -> compared(desk, number, others));
+      desk.add(number, new UsualChange.WithoutRig("R2"), null);
+      assertThat(names.before).isEmpty();
+      assertThat(desk.look().settings()).isEqualTo(others);
+      assertThat(desk.latest().orElseThrow().compared().settings()).isEqualTo(others);
+      assertThat(desk.progress().done()).isEqualTo(8);
+      assertThat(desk.progress().all()).isEqualTo(12);
+    }
+  }
+
+  private static void compared(ComparisonDesk desk, long number, RunSettings settings) {
+    try {
+      desk.begin(number, settings);
+      await(() -> desk.progress().state() == ComparisonProgress.State.DONE);
+    } catch (Exception e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** Nobody waits for names to hear that a search has the cores. */
+  @Test
+  void refusesWhereASearchHasTheCoresBeforeItNamesPlans() throws Exception {
+    try (ComparisonDesk desk = desk()) {
+      desk.add(0, new UsualChange.WithoutRig("R1"), null);
+      long number = desk.look().document().number();
+      compared(desk, number, SETTINGS);
+      cores.share(() -> true, () -> "A search has the cores.");
+      int before = names.asked.get();
+      assertThatThrownBy(() -> desk.begin(number, SETTINGS))
+          .isInstanceOf(CoresTakenException.class)
+          .hasMessage("A search has the cores.");
+      assertThat(names.asked).hasValue(before);
     }
   }
 
@@ -122,11 +179,11 @@ class NamingTest {
     ThreadInfo info = ManagementFactory.getThreadMXBean().getThreadInfo(thread.getId());
     LockInfo lock = info == null ? null : info.getLockInfo();
     return lock != null
-        && lock.getClassName().equals(PlanNames.class.getName())
+        && lock.getClassName().equals(Names.class.getName())
         && lock.getIdentityHashCode() == System.identityHashCode(names);
   }
 
-  private static void await(java.util.function.BooleanSupplier there) throws InterruptedException {
+  private static void await(BooleanSupplier there) throws InterruptedException {
     long end = System.nanoTime() + PATIENCE.toNanos();
     while (!there.getAsBoolean()) {
       assertThat(System.nanoTime()).isLessThan(end);

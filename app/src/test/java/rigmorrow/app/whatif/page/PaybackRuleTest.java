@@ -111,11 +111,52 @@ class PaybackRuleTest {
                 + " scenario, though its figures may not.");
   }
 
+  /** Where a run was stopped early, or is still going on. */
+  @Test
+  void saysNothingOfScenariosWhoseDemandsAreNotAllPlannedOnTheSameDays() {
+    List<Scenario> two =
+        List.of(
+            new Scenario("s", "One more rig", List.of(), null),
+            new Scenario("t", "Longer hours", List.of(), null));
+    List<Cell> cells = new ArrayList<>();
+    for (Past day : DAYS) {
+      cells.add(cell(Scenario.BASE, 0, day.name(), 500));
+      cells.add(cell("s", 0, day.name(), 450));
+      cells.add(cell("t", 0, day.name(), 450));
+    }
+    int all = DAYS.size() * 6;
+    assertThat(first(two, cells, all)).contains("Demand: 20 % more jobs are planned too.");
+    for (Past day : DAYS) {
+      cells.add(cell(Scenario.BASE, 20, day.name(), 500));
+      cells.add(cell("s", 20, day.name(), 430));
+    }
+    String forOne =
+        "Demand: 20 % more jobs are planned too; the answer stays the same for One more rig,"
+            + " though its figures may not.";
+    assertThat(first(two, cells, all)).contains(forOne);
+    cells.add(cell("t", 20, DAYS.get(0).name(), 550));
+    assertThat(first(two, cells, all)).contains(forOne);
+    List<Cell> changing = new ArrayList<>(cells.subList(0, cells.size() - 1));
+    changing.replaceAll(
+        one ->
+            one.key().scenario().equals("s") && one.key().demandPercent() == 20
+                ? cell("s", 20, one.key().batch(), 550)
+                : one);
+    assertThat(first(two, changing, all))
+        .contains(
+            "Demand: 20 % more jobs are planned too; the answer changes with demand for One more"
+                + " rig.");
+  }
+
   private static List<String> first(List<Scenario> scenarios, List<Cell> cells) {
+    return first(scenarios, cells, cells.size());
+  }
+
+  private static List<String> first(List<Scenario> scenarios, List<Cell> cells, int all) {
     Study study = new Study("x", new MoneyTerms(250, CrewPay.SHIFT), scenarios, Study.Prices.NONE);
     RunSettings settings = SmallStudy.settings(1, List.of(20.0), false, false);
     Compared compared =
-        new Compared(study, DAYS, settings, new Cells(cells), cells.size(), 0, "rigmorrow test");
+        new Compared(study, DAYS, settings, new Cells(cells), all, 0, "rigmorrow test");
     return new ReportPage(compared, AskedBy.COMMAND, Paper.A4).document(false).first();
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.List;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -19,6 +20,7 @@ import rigmorrow.app.whatif.Assumptions;
 import rigmorrow.app.whatif.Compared;
 import rigmorrow.app.whatif.FigureText;
 import rigmorrow.app.whatif.ResultSentences;
+import rigmorrow.app.whatif.RunSettings;
 import rigmorrow.app.whatif.SmallStudy;
 import rigmorrow.model.comparison.Cells;
 import rigmorrow.model.comparison.Figure;
@@ -164,11 +166,45 @@ class ReportPageTest {
             SmallStudy.settings(1, List.of(), false, false));
     String text = Jsoup.parse(new ReportPage(plain, AskedBy.COMMAND, Paper.A4).html()).text();
     assertThat(text).contains("Assumed, not planned").doesNotContain("What one more of each");
-    assertThat(text).contains("With only 2 days intervals are too narrow.");
+    assertThat(text).containsOnlyOnce("too narrow").doesNotContain("Time stops");
     assertThat(beforeTheAnswers(text))
-        .contains("Weak evidence: with only 2 days intervals are too narrow.")
+        .contains(
+            "Weak evidence: with only 2 days the ranges (low to high) of savings, paybacks and"
+                + " other figures are too narrow.")
         .contains("Demand: only that of these days was planned; to see what paybacks depend on")
         .doesNotContain("Used again");
+  }
+
+  private static String timed(int cells, int reused) {
+    Compared part =
+        new Compared(
+            compared.study(),
+            compared.days(),
+            new RunSettings(Duration.ofSeconds(2), 0, 1, 1, List.of(-20.0, 20.0), true, true),
+            new Cells(compared.cells().all().subList(0, cells)),
+            compared.all(),
+            reused,
+            "x");
+    return Jsoup.parse(new ReportPage(part, AskedBy.COMMAND, Paper.A4).html()).text();
+  }
+
+  /** Once, and of plans used again only where some were. */
+  @Test
+  void saysWhatItMeansThatTimeStopsPlans() {
+    String stops = "Time stops each plan, so those made while the machine was slower or busier are";
+    String then = "; time stopped them, on a machine that may have been slower or faster then.";
+    String steps = "Steps in place of time make plans the same at any time.";
+    int all = compared.all();
+    assertThat(timed(all, 0)).contains(stops, steps).doesNotContain("sed again", then);
+    assertThat(timed(all, 7))
+        .contains("Used again: 7 of " + all + " plans were there already" + then, steps)
+        .doesNotContain(stops);
+    assertThat(timed(all, all))
+        .contains("Used again: all " + all + " plans were there already.", stops, steps)
+        .doesNotContain(then);
+    assertThat(timed(1, 1)).contains("Used again: the only plan so far was there already" + then);
+    assertThat(timed(5, 5)).contains("Used again: all 5 plans so far were there already" + then);
+    assertThat(timed(5, 1)).contains("Used again: 1 of 5 plans was there already" + then);
   }
 
   private static String beforeTheAnswers(String text) {

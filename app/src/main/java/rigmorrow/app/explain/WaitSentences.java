@@ -15,7 +15,7 @@ final class WaitSentences {
     this.rules = rules;
   }
 
-  /** A sentence for each wait; one for all pieces of a wait for the same kit. */
+  /** A sentence for each thing and time; one for all pieces that follow each other at once. */
   List<String> of(List<Wait> waits) {
     return Wait.joined(waits).stream().map(this::of).toList();
   }

@@ -45,7 +45,7 @@ final class DayLines<T> {
   private record Event<T>(
       Kind kind, Span span, @Nullable T entry, String remark, boolean warning) {}
 
-  private record Waiting(Span span, String what) {}
+  private record Waiting(List<Span> spans, String what) {}
 
   /**
    * @param opens how a span of working hours begins, such as "Shift starts"
@@ -91,9 +91,9 @@ final class DayLines<T> {
         new Event<>(Kind.BUSY, span, null, what + " " + times.span(span) + ": " + why, true));
   }
 
-  /** What is waited for in a time; told with the gaps in it, since nothing else is done there. */
-  void waiting(Span span, String what) {
-    waits.add(new Waiting(span, what));
+  /** What is waited for at some times; told with the gaps in them: nothing else is done there. */
+  void waiting(List<Span> spans, String what) {
+    waits.add(new Waiting(spans, what));
   }
 
   void entry(Span span, T entry) {
@@ -134,12 +134,17 @@ final class DayLines<T> {
   private String gap(Span gap) {
     List<String> reasons = new ArrayList<>();
     for (Waiting waiting : waits) {
-      int start = Math.max(gap.start(), waiting.span.start());
-      int end = Math.min(gap.end(), waiting.span.end());
-      if (end - start >= SHORTEST_TOLD_WAIT_SECONDS) {
-        Span part = new Span(start, end);
-        String when = part.equals(gap) ? "" : times.span(part) + " ";
-        reasons.add("waits " + when + "for " + waiting.what);
+      List<Span> parts = new ArrayList<>();
+      for (Span span : waiting.spans) {
+        int start = Math.max(gap.start(), span.start());
+        int end = Math.min(gap.end(), span.end());
+        if (end - start >= SHORTEST_TOLD_WAIT_SECONDS) {
+          parts.add(new Span(start, end));
+        }
+      }
+      if (!parts.isEmpty()) {
+        String when = String.join(" and ", parts.stream().map(times::span).toList()) + " ";
+        reasons.add("waits " + (parts.contains(gap) ? "" : when) + "for " + waiting.what);
       }
     }
     return idle

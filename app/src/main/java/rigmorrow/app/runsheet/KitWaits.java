@@ -1,8 +1,10 @@
 package rigmorrow.app.runsheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import rigmorrow.app.runsheet.text.Names;
 import rigmorrow.app.runsheet.text.TimeText;
 import rigmorrow.model.explain.Wait;
@@ -10,18 +12,23 @@ import rigmorrow.model.plan.KitUse;
 import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.time.Span;
 
-/** Says which kit a rig waits for before a job, and where that is meanwhile. */
+/** Says which kit and sample a rig waits for before a job, and where the kit is meanwhile. */
 final class KitWaits {
   private final Map<String, List<Wait>> waits;
   private final Names names;
   private final TimeText times;
 
   /**
-   * A time in which a rig waits for kit.
+   * The times in which a rig waits for one thing.
    *
-   * @param text which kit, and what is known of where it is
+   * @param spans in order, at least one
+   * @param text which thing, and what is known of where it is
    */
-  record Told(Span span, String text) {}
+  record Told(List<Span> spans, String text) {
+    Told {
+      spans = List.copyOf(spans);
+    }
+  }
 
   /**
    * @param waits for what rigs wait, by job
@@ -32,34 +39,38 @@ final class KitWaits {
     this.times = times;
   }
 
-  /** The times in which its rig waits for kit before a job, in order. */
+  /** What its rig waits for before a job: each kit once, and the sample once. */
   List<Told> of(PlannedJob job) {
-    List<Told> told = new ArrayList<>();
+    Map<List<String>, List<Wait>> byKit = new LinkedHashMap<>();
     for (Wait wait : Wait.joined(waits.getOrDefault(job.job(), List.of()))) {
-      boolean both = wait.reason() == Wait.Reason.SAMPLE_AND_KIT;
-      if (wait.forKit() || both) {
-        List<String> pieces =
-            job.kit().stream()
-                .filter(use -> wait.kits().contains(use.kit()))
-                .map(use -> piece(use, wait))
-                .toList();
-        told.add(
-            new Told(
-                wait.span(), String.join(", and ", pieces) + (both ? ", and its sample" : "")));
+      if (wait.forKit() || wait.reason() == Wait.Reason.SAMPLE) {
+        byKit.computeIfAbsent(wait.kits(), kits -> new ArrayList<>()).add(wait);
       }
     }
-    return told;
+    return byKit.values().stream()
+        .map(all -> new Told(all.stream().map(Wait::span).toList(), text(job, all)))
+        .toList();
+  }
+
+  private String text(PlannedJob job, List<Wait> all) {
+    Wait last = all.get(all.size() - 1);
+    return last.forKit()
+        ? job.kit().stream()
+            .filter(use -> last.kits().contains(use.kit()))
+            .map(use -> piece(use, last))
+            .collect(Collectors.joining(", and "))
+        : "its sample";
   }
 
   /** The piece that the job takes stays where it comes from as long as it is used there. */
-  private String piece(KitUse use, Wait wait) {
+  private String piece(KitUse use, Wait last) {
     String piece = names.kit(use.kit()) + " (" + use.unit() + ")";
-    return wait.rigs().contains(use.from())
+    return last.rigs().contains(use.from())
         ? piece
             + ", which cannot come off "
             + names.place(use.from())
             + " before "
-            + times.at(wait.span().end())
+            + times.at(last.span().end())
         : piece;
   }
 }

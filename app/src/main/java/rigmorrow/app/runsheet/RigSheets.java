@@ -53,7 +53,7 @@ final class RigSheets {
     int number = 0;
     for (PlannedJob job : plan.jobs()) {
       number++;
-      waits.of(job).forEach(wait -> day.waiting(wait.span(), wait.text()));
+      waits.of(job).forEach(wait -> day.waiting(wait.spans(), wait.text()));
       day.entry(job.whole(), new RigSheet.Job(number, cards.of(job), parts(job, chart)));
       chart.number(number, job.whole().start());
     }

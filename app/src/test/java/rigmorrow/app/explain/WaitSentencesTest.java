@@ -3,6 +3,7 @@ package rigmorrow.app.explain;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import rigmorrow.app.runsheet.SampleDay;
 import rigmorrow.model.explain.JobRules;
@@ -15,8 +16,7 @@ class WaitSentencesTest {
   private static Wait wait(Wait.Reason reason, String rig, int fromMinute, int toMinute) {
     return new Wait(
         reason,
-        List.of("rotator-head"),
-        List.of(rig),
+        rig.isEmpty() ? Map.of() : Map.of("rotator-head", List.of(rig)),
         new Span(EIGHT + fromMinute * 60, EIGHT + toMinute * 60));
   }
 
@@ -51,5 +51,20 @@ class WaitSentencesTest {
         .endsWith(
             " for Rotator head, which was on Table one (R1), to be taken off there, between two"
                 + " jobs.");
+  }
+
+  @Test
+  void tellsKitAndSampleOnceEachWithTheirOwnEnds() {
+    List<String> told =
+        sentences(
+            wait(Wait.Reason.SAMPLE, "", 0, 10),
+            wait(Wait.Reason.SAMPLE, "", 10, 20),
+            wait(Wait.Reason.SAMPLE_AND_KIT, "R1", 20, 35),
+            wait(Wait.Reason.KIT, "R1", 35, 50));
+    assertThat(told).hasSize(2);
+    assertThat(told.get(0)).contains("08:00", "08:35").endsWith(" for its sample.");
+    assertThat(told.get(1))
+        .contains("08:20", "08:50")
+        .endsWith(" for Rotator head, which was on Table one (R1).");
   }
 }

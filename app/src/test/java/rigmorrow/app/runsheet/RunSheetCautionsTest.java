@@ -54,8 +54,8 @@ class RunSheetCautionsTest {
     Document sheet = RunSheetsTest.read(RunSheetsTest.sheets(day, FloorSolver.dispatch(day)));
     assertThat(sheet.select(".entry:contains(Odd lamp OFF)").text())
         .contains(
-            "May tip: centre of mass 140 mm off the plate's centre; a base that stands in the middle"
-                + " of the plate reaches 100 mm from there.")
+            "May tip: centre of mass 140 mm off the plate's centre; placed in the middle, its base"
+                + " reaches out only 100 mm.")
         .contains("local rules come first");
     assertThat(sheet.select(".entry:contains(Odd lamp HAND)").text())
         .contains("Measure by hand: height.")

@@ -1,8 +1,11 @@
 package rigmorrow.model.explain;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import rigmorrow.model.time.Span;
 
@@ -10,26 +13,56 @@ import rigmorrow.model.time.Span;
  * A time in which a job's rig had nothing to do but wait, as the decoder met it.
  *
  * @param reason what it waited for
- * @param kits ids of the kit that was not free or was taken off; empty unless kit is the reason
- * @param rigs ids of the other rigs that pieces of that kit were on meanwhile, in the order in
- *     which they came there; empty where none was on any, or kit is not the reason
+ * @param rigsByKit by id of each kit that was not free or was taken off, ids of the other rigs that
+ *     pieces of it were on meanwhile, in the order in which they came there; empty unless kit is
+ *     the reason. Its order is kept and makes no difference
  * @param span from and to, at least one second
  */
-public record Wait(Reason reason, List<String> kits, List<String> rigs, Span span) {
+public record Wait(Reason reason, Map<String, List<String>> rigsByKit, Span span) {
   public Wait {
-    kits = List.copyOf(kits);
-    rigs = List.copyOf(rigs);
+    Map<String, List<String>> copy = new LinkedHashMap<>();
+    rigsByKit.forEach((kit, rigs) -> copy.put(kit, List.copyOf(rigs)));
+    rigsByKit = Collections.unmodifiableMap(copy);
   }
 
-  /** Waits of one job with those for the same kit made one that follow each other at once. */
+  /** A wait for something else than kit. */
+  public Wait(Reason reason, Span span) {
+    this(reason, Map.of(), span);
+  }
+
+  /** Ids of the kit that was not free or was taken off. */
+  public List<String> kits() {
+    return List.copyOf(rigsByKit.keySet());
+  }
+
+  /** Ids of the other rigs that pieces of that kit were on meanwhile, each once. */
+  public List<String> rigs() {
+    Set<String> rigs = new LinkedHashSet<>();
+    rigsByKit.values().forEach(rigs::addAll);
+    return List.copyOf(rigs);
+  }
+
+  /**
+   * Waits of one job told anew by what was waited for: each kit by itself and the sample by itself,
+   * so that they may overlap. What follows at once is one wait. A rig that waits is asked again
+   * whenever anything becomes free, so that waits of a decode end where nothing ended for the job.
+   *
+   * @param waits in order of time
+   * @return in the order in which they began, of those that began together kit first
+   */
   public static List<Wait> joined(List<Wait> waits) {
     List<Wait> joined = new ArrayList<>();
     for (Wait wait : waits) {
-      int last = joined.size() - 1;
-      if (last >= 0 && joined.get(last).goesOnIn(wait)) {
-        joined.set(last, joined.get(last).and(wait));
-      } else {
-        joined.add(wait);
+      for (Wait part : wait.parts()) {
+        int before = joined.size() - 1;
+        while (before >= 0 && !joined.get(before).goesOnIn(part)) {
+          before--;
+        }
+        if (before >= 0) {
+          joined.set(before, joined.get(before).and(part));
+        } else {
+          joined.add(part);
+        }
       }
     }
     return joined;
@@ -40,15 +73,37 @@ public record Wait(Reason reason, List<String> kits, List<String> rigs, Span spa
     return reason == Reason.KIT || reason == Reason.KIT_ON_A_BUSY_RIG;
   }
 
+  private List<Wait> parts() {
+    boolean both = reason == Reason.SAMPLE_AND_KIT;
+    if (!both && rigsByKit.isEmpty()) {
+      return List.of(this);
+    }
+    List<Wait> parts = new ArrayList<>();
+    Reason alone = both ? Reason.KIT : reason;
+    rigsByKit.forEach((kit, rigs) -> parts.add(new Wait(alone, Map.of(kit, rigs), span)));
+    if (both) {
+      parts.add(new Wait(Reason.SAMPLE, span));
+    }
+    return parts;
+  }
+
   private boolean goesOnIn(Wait next) {
-    return forKit() && next.forKit() && kits.equals(next.kits) && span.end() == next.span.start();
+    boolean same = reason == next.reason || (forKit() && next.forKit());
+    return same
+        && rigsByKit.keySet().equals(next.rigsByKit.keySet())
+        && span.end() == next.span.start();
   }
 
   /** What was waited for last says what the wait ended with. */
   private Wait and(Wait next) {
-    Set<String> all = new LinkedHashSet<>(rigs);
-    all.addAll(next.rigs);
-    return new Wait(next.reason, kits, List.copyOf(all), new Span(span.start(), next.span.end()));
+    Map<String, List<String>> all = new LinkedHashMap<>();
+    rigsByKit.forEach(
+        (kit, rigs) -> {
+          Set<String> both = new LinkedHashSet<>(rigs);
+          both.addAll(next.rigsByKit.getOrDefault(kit, List.of()));
+          all.put(kit, List.copyOf(both));
+        });
+    return new Wait(next.reason, all, new Span(span.start(), next.span.end()));
   }
 
   /** What a rig waits for. */

@@ -88,9 +88,9 @@ final class Cautions {
     return geometry.mayTipAt(offset)
         ? Optional.of(
             text(
-                "May tip: centre of mass %d mm off the plate's centre; a base that stands in the"
-                    + " middle of the plate reaches %s mm from there. Secure it against tipping"
-                    + " before you let go, and do not turn it until it is; local rules come first.",
+                "May tip: centre of mass %d mm off the plate's centre; placed in the middle, its base"
+                    + " reaches out only %s mm. Secure it against tipping before you let go, and do"
+                    + " not turn it until it is; local rules come first.",
                 offset, half(geometry.halfBaseMm())))
         : Optional.empty();
   }

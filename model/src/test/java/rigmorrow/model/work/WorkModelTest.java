@@ -151,9 +151,9 @@ class WorkModelTest {
     assertThat(cautions(box.offsetMm(51)))
         .as("one distance, from the plate's centre")
         .contains(
-            "May tip: centre of mass 51 mm off the plate's centre; a base that stands in the middle"
-                + " of the plate reaches 50.5 mm from there. Secure it against tipping before you let"
-                + " go, and do not turn it until it is; local rules come first.");
+            "May tip: centre of mass 51 mm off the plate's centre; placed in the middle, its base"
+                + " reaches out only 50.5 mm. Secure it against tipping before you let go, and do not"
+                + " turn it until it is; local rules come first.");
     assertThat(cautions(box.hanging(new Hanging(2, 900, false))))
         .as("what hangs free has no base")
         .noneMatch(text -> text.contains("base"));

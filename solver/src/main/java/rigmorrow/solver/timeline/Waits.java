@@ -2,8 +2,10 @@ package rigmorrow.solver.timeline;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import rigmorrow.model.explain.Wait;
 import rigmorrow.model.time.Span;
@@ -71,24 +73,24 @@ final class Waits {
 
   private static void add(List<Wait> waits, Wait.Reason reason, int from, int until) {
     if (until > from) {
-      waits.add(new Wait(reason, List.of(), List.of(), new Span(from, until)));
+      waits.add(new Wait(reason, new Span(from, until)));
     }
   }
 
   private void add(List<Wait> waits, Trace.Refusal refusal, int rig, int until) {
     if (until > refusal.second()) {
       Span span = new Span(refusal.second(), until);
-      List<String> kits = new ArrayList<>();
-      Set<String> rigs = new LinkedHashSet<>();
+      Map<String, List<String>> rigsByKit = new LinkedHashMap<>();
       for (int rest = refusal.kits(); rest != 0; rest &= rest - 1) {
         int kit = Integer.numberOfTrailingZeros(rest);
-        kits.add(batch.kits.get(kit).id());
+        Set<String> rigs = new LinkedHashSet<>();
         for (int unit = batch.kitUnits[kit]; unit < batch.kitUnits[kit + 1]; unit++) {
           rigs.addAll(rigsOf(unit, span));
         }
+        rigs.remove(batch.rigs.get(rig).id());
+        rigsByKit.put(batch.kits.get(kit).id(), List.copyOf(rigs));
       }
-      rigs.remove(batch.rigs.get(rig).id());
-      waits.add(new Wait(refusal.reason(), kits, List.copyOf(rigs), span));
+      waits.add(new Wait(refusal.reason(), rigsByKit, span));
     }
   }
 

@@ -68,9 +68,7 @@ class ExplainerTest {
     Explanation answer = explain(batch(new JobBuilder("only").build()), "only");
 
     assertThat(answer.waits())
-        .containsExactly(
-            new Wait(
-                Wait.Reason.CREW_TO_START, List.of(), List.of(), new Span(0, 7 * 3600 + 1800)));
+        .containsExactly(new Wait(Wait.Reason.CREW_TO_START, new Span(0, 7 * 3600 + 1800)));
   }
 
   @Test

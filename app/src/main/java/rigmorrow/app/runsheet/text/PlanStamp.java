@@ -65,7 +65,10 @@ public record PlanStamp(String words, String note) {
     return new PlanStamp("Plan " + mark(batch, plan), "");
   }
 
-  /** Eight letters of a schedule, which two share only where they tell the crew the same. */
+  /**
+   * Eight letters of a schedule. Two share them only where every job has the same name, people,
+   * kit, steps and times: planned, due, of its sample's coming and leaving.
+   */
   public static String mark(Batch batch, Plan plan) {
     return ScheduleMark.of(batch, plan);
   }

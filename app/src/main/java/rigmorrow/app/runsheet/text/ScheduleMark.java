@@ -3,6 +3,7 @@ package rigmorrow.app.runsheet.text;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
@@ -16,15 +17,18 @@ import rigmorrow.model.plan.PlannedJob;
 import rigmorrow.model.plan.RigPlan;
 import rigmorrow.model.setup.ChangeoverStep;
 import rigmorrow.model.shot.Batch;
+import rigmorrow.model.shot.Promise;
 import rigmorrow.model.shot.ShotJob;
 import rigmorrow.model.time.Span;
 
 /**
- * Gives a schedule a few letters: the same where all that the crew is told of it is the same, which
- * is every time, person, piece of kit, step and name of a job, and why jobs are left out. How it
- * was found, what it comes to and what no plan can be below are no part of it. A board keeps orders
- * and not times, so a later program that reckons otherwise gives a version other times; by this its
- * papers are known for others.
+ * Gives a schedule a few letters: others where a time, person, piece of kit, step or name of a job
+ * is another, or why one is left out. Times are those that are planned and those that sheets print
+ * beside them: when a job is due, whether it must be, when its sample comes and when it must be off
+ * the rig. What an item, a recipe or a note says is no part of it, nor is how the schedule was
+ * found, what it comes to and what no plan can be below. A board keeps orders and not times, so a
+ * later program that reckons otherwise gives a version other times; by this its papers are known
+ * for others.
  */
 final class ScheduleMark {
   private static final int BYTES = 4;
@@ -66,7 +70,7 @@ final class ScheduleMark {
   }
 
   private void planned(PlannedJob job) {
-    name(job.job());
+    job(job.job());
     add(job.steps().size());
     for (ChangeoverStep step : job.steps()) {
       add(step.text(), step.attendedSeconds(), step.unattendedSeconds(), step.people());
@@ -85,14 +89,26 @@ final class ScheduleMark {
   }
 
   private void leftOut(LeftOut job) {
-    name(job.job());
+    job(job.job());
     add(job.cause(), job.sentences().size());
     job.sentences().forEach(this::add);
   }
 
-  private void name(String id) {
+  /** What is printed of a job whenever it is done. */
+  private void job(String id) {
     ShotJob job = jobs.get(id);
-    add(id, job == null ? "" : job.article(), job == null ? "" : job.name());
+    add(id, job != null);
+    if (job != null) {
+      add(job.article(), job.name());
+      Promise promise = job.promise();
+      add(promise == null ? "" : promise.dueAt(), job.must());
+      time(job.arrivesAt());
+      time(job.leavesAt());
+    }
+  }
+
+  private void time(@Nullable LocalDateTime known) {
+    add(known == null ? "" : known);
   }
 
   private void attended(@Nullable Attended part) {

@@ -290,6 +290,11 @@ public final class CompiledBatch {
     return false;
   }
 
+  /** True when a second of lateness costs points. */
+  public boolean latenessCounts() {
+    return latenessPerMinute > 0;
+  }
+
   /** True when a second of changeover costs points. */
   public boolean changeoversCount() {
     return changeoverPerMinute > 0;

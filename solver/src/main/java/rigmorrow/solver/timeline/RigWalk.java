@@ -1,6 +1,7 @@
 package rigmorrow.solver.timeline;
 
 import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Walks single rigs as if nobody and nothing had to be waited for: no queue for people, kit or
@@ -33,7 +34,8 @@ public final class RigWalk {
   /** For each rig, weighted seconds late before each place and after the last. */
   private final long[][] keptLate;
 
-  private final WaitingClock waiting;
+  /** Runs only where lateness counts: it tells nothing else. */
+  private final @Nullable WaitingClock waiting;
 
   private int freeAt;
   private int state;
@@ -58,7 +60,7 @@ public final class RigWalk {
     this.work = batch.work;
     this.kept = new int[rigs][(batch.jobCount() + 1) * STRIDE];
     this.keptLate = new long[rigs][batch.jobCount() + 1];
-    this.waiting = new WaitingClock(batch, timeline);
+    this.waiting = batch.latenessCounts() ? new WaitingClock(batch, timeline) : null;
     for (int rig = 0; rig < rigs; rig++) {
       kept[rig][TURNS] = batch.ringTurns[rig];
     }
@@ -100,21 +102,23 @@ public final class RigWalk {
    * changed rigs were kept.
    */
   public void keepWaits() {
-    for (int rig = 0; rig < rigs; rig++) {
-      keepWaits(rig);
+    if (waiting != null) {
+      for (int rig = 0; rig < rigs; rig++) {
+        keepWaits(rig, waiting);
+      }
     }
   }
 
-  private void keepWaits(int rig) {
+  private void keepWaits(int rig, WaitingClock clock) {
     int[] sequence = timeline.sequence(rig);
     int length = timeline.length(rig);
-    waiting.resume(rig, 0);
+    clock.resume(rig, 0);
     for (int place = 0; place < length; place++) {
       int at = (sequence[place] * rigs + rig) * CompiledBatch.WORK_STRIDE;
       state = kept[rig][place * STRIDE + STATE];
       turns = kept[rig][place * STRIDE + TURNS];
       measure(rig, at);
-      waiting.keep(rig, place, at, seconds, secondsUntilCaptured);
+      clock.keep(rig, place, at, seconds, secondsUntilCaptured);
     }
   }
 
@@ -179,14 +183,17 @@ public final class RigWalk {
     return late;
   }
 
-  /** The same if every job waits as long as it did in the plan that was kept last. */
+  /**
+   * The same if every job waits as long as it did in the plan that was kept last; 0 where lateness
+   * does not count.
+   */
   public long lateWeightedWaiting() {
-    return waiting.late();
+    return waiting == null ? 0 : waiting.late();
   }
 
-  /** Weight times seconds after the promise of a rig's jobs in the plan that was kept last. */
+  /** The same of a rig's jobs in the plan that was kept last. */
   public long keptLateWeighted(int rig) {
-    return waiting.keptLate(rig);
+    return waiting == null ? 0 : waiting.keptLate(rig);
   }
 
   /** What breaks hard rules even without waiting. */
@@ -203,7 +210,9 @@ public final class RigWalk {
     hard = kept[rig][at + HARD];
     late = keptLate[rig][place];
     span = 0;
-    waiting.resume(rig, place);
+    if (waiting != null) {
+      waiting.resume(rig, place);
+    }
   }
 
   private void step(int rig, int job) {
@@ -223,7 +232,9 @@ public final class RigWalk {
         Math.max(0, end - Math.min(work[at + CompiledBatch.LEAVE], batch.horizon))
             + Math.max(0, begin - work[at + CompiledBatch.PIN_START]);
     freeAt = end;
-    waiting.step(rig, at, seconds, secondsUntilCaptured);
+    if (waiting != null) {
+      waiting.step(rig, at, seconds, secondsUntilCaptured);
+    }
   }
 
   /**
